@@ -1,0 +1,3 @@
+import { type FastenerType, USUAL_MINUTES } from './type.ts';
+
+export const word: FastenerType = { type: 'word', opensWith: 'code', minutes: USUAL_MINUTES };

@@ -1,0 +1,38 @@
+/** Codes and answers: kept as typed, compared as one stored form. */
+import type { Game, NodeId } from './model.ts';
+
+/** Arrows as people type or paste them, with or without the selector that makes an emoji of them. */
+const ARROWS = /([↑⬆⇧])|([↓⬇⇩])|([←⬅⇦])|([→➡⇨])/gu;
+
+/** NFC, without spaces, upper case, arrows as U D L R. */
+export function normaliseCode(raw: string): string {
+  return raw
+    .replace(/([↑⬆⇧↓⬇⇩←⬅⇦→➡⇨])\uFE0F/gu, '$1')
+    .replace(ARROWS, (_, up, down, left) => (up ? 'U' : down ? 'D' : left ? 'L' : 'R'))
+    .replace(/\s/gu, '')
+    .toUpperCase()
+    .normalize('NFC');
+}
+
+const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/** The symbols of a normalised code: user-perceived characters (extended grapheme clusters, UAX #29). */
+export function symbolsOf(code: string): string[] {
+  return Array.from(segmenter.segment(code), (part) => part.segment);
+}
+
+/**
+ * The normalised code of a fastener, or answer of a puzzle or clue; undefined when it has none or an empty one.
+ * Everything reads codes and answers here, so that a code set has one place to step in.
+ */
+export function codeOf(game: Game, id: NodeId): string | undefined {
+  const node = game.nodes.get(id);
+  const raw =
+    node?.kind === 'fastener'
+      ? node.code
+      : node?.kind === 'puzzle' || node?.kind === 'clue'
+        ? node.answer
+        : undefined;
+  const code = raw === undefined ? '' : normaliseCode(raw);
+  return code === '' ? undefined : code;
+}

@@ -1,0 +1,61 @@
+/** What holds where the document is silent. Applied when a game is compiled or shown, never written into the file. */
+import { fastenerType } from '../fasteners/index.ts';
+import type { Estimate, Game, GameNode } from './model.ts';
+
+/** Common practice, no published source: the teacher changes them, and the runs of the game refine them. */
+const SEARCH: Estimate = { low: 1, likely: 2, high: 5 };
+const THINKING: Estimate = { low: 3, likely: 5, high: 10 };
+const RED_HERRING: Estimate = { low: 0.5, likely: 1, high: 3 };
+const NO_TIME: Estimate = { low: 0, likely: 0, high: 0 };
+
+export function defaultMinutes(node: GameNode): Estimate {
+  switch (node.kind) {
+    case 'place':
+      return SEARCH;
+    case 'puzzle':
+      return THINKING;
+    case 'fastener':
+      return fastenerType(node.type).minutes;
+    case 'clue':
+    case 'key':
+    case 'tool':
+      return node.decoy === true ? RED_HERRING : NO_TIME;
+    default:
+      return NO_TIME;
+  }
+}
+
+/** Three estimates in minutes: the node's own, else its kind's. */
+export function minutesOf(node: GameNode): Estimate {
+  return node.minutes ?? defaultMinutes(node);
+}
+
+/** A step is anything that pupils spend time on. */
+export function isStep(node: GameNode): boolean {
+  return minutesOf(node).high > 0;
+}
+
+/** (low + 4·likely + high) / 6 of a step, in minutes; 0 of anything else. The PERT mean (Malcolm et al. 1959). */
+export function expectedMinutes(node: GameNode): number {
+  const { low, likely, high } = minutesOf(node);
+  return high > 0 ? (low + 4 * likely + high) / 6 : 0;
+}
+
+/** How many pupils a step keeps busy. */
+export function handsOf(node: GameNode): number {
+  if (node.hands !== undefined) return node.hands;
+  if (node.kind === 'place' || node.kind === 'puzzle') return 3;
+  return node.kind === 'clue' || node.kind === 'fastener' ? 2 : 1;
+}
+
+export interface LessonPlan {
+  readonly ages: string;
+  readonly pupils: number;
+  readonly teams: number;
+  readonly minutes: number;
+  readonly hints: number;
+}
+
+export function lessonOf(game: Game): LessonPlan {
+  return { ages: '', pupils: 24, teams: 4, minutes: 40, hints: 3, ...game.head.lesson };
+}

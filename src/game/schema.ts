@@ -1,0 +1,85 @@
+/**
+ * The document, as a file holds it: one JSON object that names its format and version.
+ * Types are inferred from here and the published JSON Schema is made from here; what a shape cannot say
+ * (ends that exist, rings of holders, legal links, order of estimates) is judged by the reader (read.ts).
+ * Every object is loose: a field that this version does not know is kept and written back.
+ */
+import * as z from 'zod/mini';
+
+export const FORMAT = 'latchmap';
+export const VERSION = 1;
+
+const id = z.string().check(z.minLength(1));
+const text = z.exactOptional(z.string());
+/** For fields that a kind cannot have: a place lies in nothing, only a fastener is on something. */
+const absent = z.exactOptional(z.never());
+const count = z.int().check(z.nonnegative());
+const positive = z.int().check(z.positive());
+const minutes = z.number().check(z.nonnegative());
+
+const point = z.looseObject({ x: z.number(), y: z.number() });
+
+const estimate = z.looseObject({ low: minutes, likely: minutes, high: minutes });
+
+/** What a node of any kind may carry. */
+const common = {
+  id,
+  name: z.string(),
+  at: z.exactOptional(point),
+  minutes: z.exactOptional(estimate),
+  hands: z.exactOptional(positive),
+  need: z.exactOptional(z.union([z.literal('all'), positive])),
+  atMinute: z.exactOptional(minutes),
+  leftOut: z.exactOptional(z.boolean()),
+  decoy: z.exactOptional(z.boolean()),
+  text,
+  note: text,
+};
+
+const held = { in: z.exactOptional(id), on: absent };
+const free = { in: absent, on: absent };
+
+const node = z.discriminatedUnion('kind', [
+  z.looseObject({ ...common, kind: z.literal('place'), ...free }),
+  z.looseObject({ ...common, kind: z.literal('container'), ...held }),
+  z.looseObject({ ...common, kind: z.literal('fastener'), in: absent, on: id, type: text, code: text }),
+  z.looseObject({ ...common, kind: z.literal('key'), ...held }),
+  z.looseObject({ ...common, kind: z.literal('clue'), ...held, answer: text }),
+  z.looseObject({ ...common, kind: z.literal('tool'), ...held }),
+  z.looseObject({ ...common, kind: z.literal('puzzle'), ...free, answer: text }),
+  z.looseObject({ ...common, kind: z.literal('prize'), ...held }),
+]);
+
+const link = z.looseObject({
+  id,
+  from: id,
+  to: id,
+  at: z.exactOptional(z.array(positive).check(z.minLength(1))),
+});
+
+const lesson = z.looseObject({
+  ages: text,
+  pupils: z.exactOptional(count),
+  teams: z.exactOptional(count),
+  minutes: z.exactOptional(minutes),
+  hints: z.exactOptional(count),
+});
+
+const objective = z.looseObject({ id, text: z.string(), code: text });
+
+export const gameFile = z.looseObject({
+  format: z.literal(FORMAT),
+  version: z.literal(VERSION),
+  id: z.exactOptional(id),
+  revision: z.exactOptional(count),
+  basedOn: z.exactOptional(id),
+  title: text,
+  summary: text,
+  lesson: z.exactOptional(lesson),
+  objectives: z.exactOptional(z.array(objective)),
+  nodes: z.array(node),
+  links: z.array(link),
+});
+
+export type GameFile = z.infer<typeof gameFile>;
+export type FileNode = z.infer<typeof node>;
