@@ -1,0 +1,16 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import './shell/tokens.css';
+import './shell/base.css';
+import './shell/signs.css';
+import './shell/kind-shape.css';
+import { Page } from './shell/Page.tsx';
+
+const mount = document.getElementById('page');
+if (mount) {
+  createRoot(mount).render(
+    <StrictMode>
+      <Page />
+    </StrictMode>,
+  );
+}

@@ -1,0 +1,17 @@
+/** The whole page: head, things to drag, the map, the panel. */
+import { PAGE } from '../../src/words/screen.ts';
+import { Panel } from '../panel/Panel.tsx';
+import { Head } from './Head.tsx';
+import { Palette } from './Palette.tsx';
+import './page.css';
+
+export function Page() {
+  return (
+    <div className="page">
+      <Head />
+      <Palette />
+      <main className="page-mat" aria-label={PAGE.map} />
+      <Panel />
+    </div>
+  );
+}
