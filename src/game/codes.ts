@@ -21,18 +21,29 @@ export function symbolsOf(code: string): string[] {
   return Array.from(segmenter.segment(code), (part) => part.segment);
 }
 
+/** A code in its two forms: as typed, for showing, and normalised, for comparing. */
+export interface WrittenCode {
+  readonly typed: string;
+  readonly normalised: string;
+}
+
 /**
- * The normalised code of a fastener, or answer of a puzzle or clue; undefined when it has none or an empty one.
+ * The code of a fastener, or answer of a puzzle or clue; undefined when it has none or an empty one.
  * Everything reads codes and answers here, so that a code set has one place to step in.
  */
-export function codeOf(game: Game, id: NodeId): string | undefined {
+export function writtenCode(game: Game, id: NodeId): WrittenCode | undefined {
   const node = game.nodes.get(id);
-  const raw =
+  const typed =
     node?.kind === 'fastener'
       ? node.code
       : node?.kind === 'puzzle' || node?.kind === 'clue'
         ? node.answer
         : undefined;
-  const code = raw === undefined ? '' : normaliseCode(raw);
-  return code === '' ? undefined : code;
+  const normalised = typed === undefined ? '' : normaliseCode(typed);
+  return typed === undefined || normalised === '' ? undefined : { typed, normalised };
+}
+
+/** The normalised code or answer of a node; undefined when it has none or an empty one. */
+export function codeOf(game: Game, id: NodeId): string | undefined {
+  return writtenCode(game, id)?.normalised;
 }

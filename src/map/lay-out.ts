@@ -1,0 +1,214 @@
+/** The whole map from the document's positions. */
+import type { Game, GameNode, NodeId, Point } from '../game/model.ts';
+import { directionNodes } from './code.ts';
+import { contentsOf, type GameContents } from './contents.ts';
+import { fieldsOf } from './fields.ts';
+import type { Caption, MapLayout, MapView, Rect, Side, Slot } from './layout.ts';
+import { same } from './same.ts';
+import type { LinkFacts } from './shape.ts';
+import { BOX_PAD, CAPTION_HEIGHT, OVERHANG, OVERHANG_CLEAR, TRAY_PAD } from './sizes.ts';
+import { type Builder, type Built, buildRoot, rootOf } from './tray.ts';
+
+function linkFacts(game: Game): LinkFacts {
+  const into = new Map<NodeId, number>();
+  const touching = new Map<NodeId, number>();
+  const count = (map: Map<NodeId, number>, id: NodeId) => map.set(id, (map.get(id) ?? 0) + 1);
+  for (const { from, to } of game.links.values()) {
+    count(into, to);
+    count(touching, to);
+    count(touching, from);
+  }
+  return { into, touching, directional: directionNodes(game) };
+}
+
+/** Where what has no position stands for the time being: in columns below everything else. */
+const LOOSE_COLUMN_HEIGHT = 640;
+const LOOSE_GAP = 40;
+
+function rootPositions(game: Game, roots: readonly Built[]): ReadonlyMap<NodeId, Point> {
+  const positions = new Map<NodeId, Point>();
+  let left = Number.POSITIVE_INFINITY;
+  let bottom = Number.NEGATIVE_INFINITY;
+  for (const { node, shape } of roots) {
+    const at = game.positions.get(node.id);
+    if (!at) continue;
+    positions.set(node.id, at);
+    left = Math.min(left, at.x);
+    bottom = Math.max(bottom, at.y + shape.height);
+  }
+  const top = positions.size > 0 ? bottom + LOOSE_GAP + CAPTION_HEIGHT : 0;
+  let x = positions.size > 0 ? left : 0;
+  let y = top;
+  let columnWidth = 0;
+  for (const { node, shape } of roots) {
+    if (positions.has(node.id)) continue;
+    if (y > top && y + shape.height > top + LOOSE_COLUMN_HEIGHT) {
+      x += columnWidth + 2 * OVERHANG + LOOSE_GAP;
+      y = top;
+      columnWidth = 0;
+    }
+    positions.set(node.id, { x, y });
+    y += shape.height + LOOSE_GAP + CAPTION_HEIGHT;
+    columnWidth = Math.max(columnWidth, shape.width);
+  }
+  return positions;
+}
+
+/**
+ * The wall that a container's locks are on: the right one when the mean x of all that opens them lies right of its middle.
+ * Both are taken from what stands on the mat, so that folding, or a wall itself, changes no other wall.
+ */
+function wallSides(
+  game: Game,
+  contents: GameContents,
+  middles: ReadonlyMap<NodeId, number>,
+  frozen: ReadonlyMap<NodeId, Side> | undefined,
+): (container: NodeId) => Side {
+  const root = rootOf(contents);
+  const middleOf = (id: NodeId) => middles.get(root.get(id) ?? id) ?? 0;
+  const sources = new Map<NodeId, number[]>();
+  for (const { from, to } of game.links.values()) {
+    const target = game.nodes.get(to);
+    if (target?.kind !== 'fastener') continue;
+    const list = sources.get(target.on);
+    if (list) list.push(middleOf(from));
+    else sources.set(target.on, [middleOf(from)]);
+  }
+  return (container) => {
+    const kept = frozen?.get(container);
+    if (kept) return kept;
+    const xs = sources.get(container);
+    if (!xs) return 'left';
+    return xs.reduce((sum, x) => sum + x, 0) / xs.length > middleOf(container) ? 'right' : 'left';
+  };
+}
+
+/** Whether a puzzle hands the thing over. */
+function handedOver(game: Game): ReadonlySet<NodeId> {
+  const given = new Set<NodeId>();
+  for (const { from, to } of game.links.values()) {
+    if (game.nodes.get(from)?.kind === 'puzzle') given.add(to);
+  }
+  return given;
+}
+
+function captionOf(node: GameNode, given: ReadonlySet<NodeId>): Caption | undefined {
+  if (node.kind === 'place' || node.kind === 'puzzle' || node.kind === 'fastener') return undefined;
+  if (given.has(node.id)) return 'given';
+  return node.kind === 'container' ? 'tables' : 'hand';
+}
+
+interface Drawing {
+  readonly game: Game;
+  readonly contents: GameContents;
+  readonly wallOf: (container: NodeId) => Side;
+  readonly slots: Map<NodeId, Slot>;
+  readonly rows: Map<NodeId, readonly NodeId[]>;
+  readonly previous: MapLayout | undefined;
+}
+
+const isWalled = (built: Built) => built.inside.some((row) => row.built.node.kind === 'fastener');
+
+/** x of something in a tray, relative to the tray. */
+function xInside(drawing: Drawing, tray: Built, inner: Built): number {
+  const { node, shape } = inner;
+  if (node.kind === 'fastener') {
+    return drawing.wallOf(tray.node.id) === 'left' ? -OVERHANG : tray.shape.width + OVERHANG - shape.width;
+  }
+  if (node.kind !== 'container') return TRAY_PAD;
+  const platesLeft = isWalled(inner) && drawing.wallOf(node.id) === 'left';
+  return platesLeft ? OVERHANG + OVERHANG_CLEAR : BOX_PAD;
+}
+
+function draw(
+  drawing: Drawing,
+  built: Built,
+  x: number,
+  y: number,
+  parent: Built | undefined,
+  caption?: Caption,
+) {
+  const { node, shape, depth, folded } = built;
+  const { contents, wallOf, previous } = drawing;
+  const tray = node.kind === 'place' || node.kind === 'container';
+  const carrier = node.kind === 'container' ? node.id : node.kind === 'fastener' ? node.on : undefined;
+  const slot: Slot = {
+    kind: node.kind,
+    x,
+    y,
+    ...shape,
+    parent: parent?.node.id,
+    depth,
+    folded,
+    ...(carrier !== undefined && { wall: wallOf(carrier) }),
+    ...(tray && { holds: contents.holds(node.id) }),
+    ...(node.kind === 'container' &&
+      folded && { locks: contents.of(node.id).plates.map((plate) => plate.id) }),
+    ...(caption && { caption }),
+  };
+  const before = previous?.slots.get(node.id);
+  drawing.slots.set(node.id, before && same(before, slot) ? before : slot);
+  if (tray && !folded) {
+    const ids = built.inside.map((row) => row.built.node.id);
+    const rowsBefore = previous?.rows.get(node.id);
+    drawing.rows.set(node.id, rowsBefore && same(rowsBefore, ids) ? rowsBefore : ids);
+  }
+  for (const row of built.inside) {
+    draw(drawing, row.built, xInside(drawing, built, row.built), row.y, built);
+  }
+}
+
+/**
+ * Lays out the whole game. What stands on the mat stands where the document says, overlapping or not; what has no position
+ * gets one below everything else. Given the layout before, slots, rows and fields that have not changed stay the same objects,
+ * and so does the layout when nothing has.
+ */
+export function layOut(game: Game, view: MapView, previous?: MapLayout): MapLayout {
+  const contents = contentsOf(game);
+  const builder: Builder = { game, view, contents, facts: linkFacts(game) };
+  const roots = contents.roots.map((node) => buildRoot(builder, node));
+  const positions = rootPositions(game, roots);
+  const rects = new Map<NodeId, Rect>();
+  const middles = new Map<NodeId, number>();
+  for (const { node, shape } of roots) {
+    const { x, y } = positions.get(node.id) ?? { x: 0, y: 0 };
+    rects.set(node.id, { x, y, width: shape.width, height: shape.height });
+    middles.set(node.id, x + shape.width / 2);
+  }
+  const wallOf = wallSides(game, contents, middles, view.walls);
+  const given = handedOver(game);
+  const captioned = roots.flatMap((built) => {
+    const caption = captionOf(built.node, given);
+    const rect = rects.get(built.node.id);
+    if (!caption || !rect) return [];
+    const overhang = isWalled(built) ? wallOf(built.node.id) : undefined;
+    return [{ id: built.node.id, caption, rect, overhang }];
+  });
+  const fields = fieldsOf(captioned);
+  const inField = new Set(fields.flatMap((field) => field.ids));
+  const drawing: Drawing = { game, contents, wallOf, slots: new Map(), rows: new Map(), previous };
+  for (const built of roots) {
+    const { x, y } = rects.get(built.node.id) ?? { x: 0, y: 0 };
+    const alone = !inField.has(built.node.id);
+    draw(drawing, built, x, y, undefined, alone ? captionOf(built.node, given) : undefined);
+  }
+  return settle({ slots: drawing.slots, rows: drawing.rows, fields }, previous);
+}
+
+function sameEntries<V>(a: ReadonlyMap<NodeId, V>, b: ReadonlyMap<NodeId, V>): boolean {
+  if (a.size !== b.size) return false;
+  for (const [id, value] of a) if (b.get(id) !== value) return false;
+  return true;
+}
+
+/** Keeps what is equal to what was before. */
+function settle(layout: MapLayout, previous: MapLayout | undefined): MapLayout {
+  if (!previous) return layout;
+  const slots = sameEntries(layout.slots, previous.slots) ? previous.slots : layout.slots;
+  const rows = sameEntries(layout.rows, previous.rows) ? previous.rows : layout.rows;
+  const fields = same(layout.fields, previous.fields)
+    ? previous.fields
+    : layout.fields.map((field) => previous.fields.find((old) => same(old, field)) ?? field);
+  const unchanged = slots === previous.slots && rows === previous.rows && fields === previous.fields;
+  return unchanged ? previous : { slots, rows, fields };
+}

@@ -1,0 +1,105 @@
+/**
+ * Text measured without a browser: widths in pixels from the advances of the bundled typefaces, and lines broken to fit.
+ * Exact for the signs in the table when drawn with `font-kerning: none`; signs of other scripts come from a typeface that
+ * nobody knows beforehand and get a width that hardly any of them exceeds.
+ */
+import { MONO, REGULAR, SIGNS, STRONG } from './advances.ts';
+
+export interface TextStyle {
+  /** Pixels. */
+  readonly size: number;
+  /** `strong` is any weight from 500 to 680. */
+  readonly weight: 'regular' | 'strong';
+  /** Words are set in Atkinson Hyperlegible Next, codes and answers in Atkinson Hyperlegible Mono. */
+  readonly family: 'words' | 'codes';
+  /** Pixels added after each user-perceived character. */
+  readonly spacing?: number;
+}
+
+const advances = new Map(
+  Array.from(SIGNS, (sign, i) => [sign, { regular: REGULAR[i] ?? 1000, strong: STRONG[i] ?? 1000 }] as const),
+);
+
+/** Thousandths of the size; generous, because the typeface that will draw it is not known. */
+const UNKNOWN = 1000;
+const WIDE = 1400;
+const CODES_WEIGHT = { regular: MONO, strong: MONO };
+
+/** Adds nothing to the width: combining marks, joiners, and what chooses how the sign before it is drawn. */
+const ADDS_NOTHING = /^(?:\p{M}|\p{Cf}|\p{Emoji_Modifier})$/u;
+const TAKES_A_SQUARE = /^[\p{Extended_Pictographic}\p{RI}]$/u;
+
+function advance(sign: string, { family, weight }: TextStyle): number {
+  const known = advances.get(sign);
+  if (known) return (family === 'codes' ? CODES_WEIGHT : known)[weight];
+  if (ADDS_NOTHING.test(sign)) return 0;
+  return TAKES_A_SQUARE.test(sign) ? WIDE : UNKNOWN;
+}
+
+const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
+const PLAIN = /^[ -~]*$/;
+
+/** User-perceived characters. */
+function characters(text: string): string[] {
+  return PLAIN.test(text) ? text.split('') : Array.from(segmenter.segment(text), (part) => part.segment);
+}
+
+/** Width of one user-perceived character in pixels: its signs side by side, or one square when they are joined to one picture. */
+function characterWidth(character: string, style: TextStyle): number {
+  let thousandths = 0;
+  for (const sign of character) thousandths += advance(sign, style);
+  const joined = character.includes('\u200D') ? Math.min(thousandths, WIDE) : thousandths;
+  return (joined * style.size) / 1000 + (style.spacing ?? 0);
+}
+
+/** Width in pixels of the text on one line. */
+export function textWidth(text: string, style: TextStyle): number {
+  let width = 0;
+  for (const character of characters(text)) width += characterWidth(character, style);
+  return width;
+}
+
+/** White space as it is drawn: runs are one space, none at the ends. */
+export function tidySpaces(text: string): string {
+  return text.replace(/[^\S\u00A0]+/gu, ' ').replace(/^ | $/g, '');
+}
+
+/**
+ * Breaks text into lines no wider than `width` pixels: at spaces, where the space is dropped, and inside a word that is wider
+ * than a line. Nothing else is lost: the lines joined are the text without the spaces that were broken at.
+ * A line holds at least one character, however narrow the width. Text of no characters gives one empty line.
+ */
+export function wrap(text: string, width: number, style: TextStyle): readonly string[] {
+  const lines: string[] = [];
+  const space = textWidth(' ', style);
+  let line = '';
+  let used = 0;
+  for (const word of tidySpaces(text).split(' ')) {
+    const wordWidth = textWidth(word, style);
+    if (line !== '' && used + space + wordWidth <= width) {
+      line += ` ${word}`;
+      used += space + wordWidth;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    if (wordWidth <= width) {
+      line = word;
+      used = wordWidth;
+      continue;
+    }
+    line = '';
+    used = 0;
+    for (const character of characters(word)) {
+      const step = characterWidth(character, style);
+      if (line !== '' && used + step > width) {
+        lines.push(line);
+        line = '';
+        used = 0;
+      }
+      line += character;
+      used += step;
+    }
+  }
+  lines.push(line);
+  return lines;
+}
