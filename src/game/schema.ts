@@ -39,7 +39,7 @@ const common = {
 const held = { in: z.exactOptional(id), on: absent };
 const free = { in: absent, on: absent };
 
-const node = z.discriminatedUnion('kind', [
+export const fileNode = z.discriminatedUnion('kind', [
   z.looseObject({ ...common, kind: z.literal('place'), ...free }),
   z.looseObject({ ...common, kind: z.literal('container'), ...held }),
   z.looseObject({ ...common, kind: z.literal('fastener'), in: absent, on: id, type: text, code: text }),
@@ -50,7 +50,7 @@ const node = z.discriminatedUnion('kind', [
   z.looseObject({ ...common, kind: z.literal('prize'), ...held }),
 ]);
 
-const link = z.looseObject({
+export const fileLink = z.looseObject({
   id,
   from: id,
   to: id,
@@ -67,19 +67,38 @@ const lesson = z.looseObject({
 
 const objective = z.looseObject({ id, text: z.string(), code: text });
 
-export const gameFile = z.looseObject({
+/** All of the file but what tells it from others and what it holds. */
+const head = {
+  title: text,
+  summary: text,
+  lesson: z.exactOptional(lesson),
+  objectives: z.exactOptional(z.array(objective)),
+};
+
+const provenance = {
   format: z.literal(FORMAT),
   version: z.literal(VERSION),
   id: z.exactOptional(id),
   revision: z.exactOptional(count),
   basedOn: z.exactOptional(id),
-  title: text,
-  summary: text,
-  lesson: z.exactOptional(lesson),
-  objectives: z.exactOptional(z.array(objective)),
-  nodes: z.array(node),
-  links: z.array(link),
+};
+
+export const gameFile = z.looseObject({
+  ...provenance,
+  ...head,
+  nodes: z.array(fileNode),
+  links: z.array(fileLink),
 });
 
+/** The file with its nodes and links unread, so that each of them is judged by itself and named when it is wrong. */
+export const fileFrame = z.looseObject({
+  ...provenance,
+  ...head,
+  nodes: z.array(z.unknown()),
+  links: z.array(z.unknown()),
+});
+
+export const gameHead = z.looseObject(head);
+
 export type GameFile = z.infer<typeof gameFile>;
-export type FileNode = z.infer<typeof node>;
+export type FileNode = z.infer<typeof fileNode>;

@@ -1,0 +1,135 @@
+/** From the text of a file to a game, or to a list of what is wrong and where. Nothing in a file is ever executed, and nothing throws. */
+import * as z from 'zod/mini';
+import { isKnownType } from '../fasteners/index.ts';
+import { checkStructure, type Entry } from './check-structure.ts';
+import { isObject, type JsonObject, MAX_DEPTH } from './json.ts';
+import type { GameDocument, GameLink, GameNode, NodeId, Point } from './model.ts';
+import type { Named, Note, Problem } from './problem.ts';
+import { FORMAT, fileFrame, fileLink, fileNode, VERSION } from './schema.ts';
+import { shapeProblems, whereIs } from './shape-problems.ts';
+import { tidyJson } from './tidy-json.ts';
+
+/**
+ * In UTF-16 units. A game of 3,000 nodes takes about 1,000,000, so this leaves room for texts and pictures that later parts
+ * put into a file, and is still parsed in well under a second. Larger text is refused before it is looked at.
+ */
+export const MAX_LENGTH = 20_000_000;
+
+/** So many problems are told; the rest are counted. */
+export const MAX_PROBLEMS = 50;
+
+export interface ReadOptions {
+  /** Gives an id to a game that comes without one. */
+  readonly newId: () => string;
+}
+
+export type ReadResult =
+  | { readonly ok: true; readonly document: GameDocument; readonly notes: readonly Note[] }
+  /** `more`: how many further problems there are than those listed. */
+  | { readonly ok: false; readonly problems: readonly Problem[]; readonly more: number };
+
+function refused(problems: readonly Problem[]): ReadResult {
+  return {
+    ok: false,
+    problems: problems.slice(0, MAX_PROBLEMS),
+    more: Math.max(0, problems.length - MAX_PROBLEMS),
+  };
+}
+
+function parse(text: string): { readonly value: unknown } | undefined {
+  try {
+    return { value: JSON.parse(text) };
+  } catch {
+    return undefined;
+  }
+}
+
+/** What tells a game of this version from everything else. */
+function frameProblem(raw: unknown): { readonly raw: JsonObject } | Problem {
+  if (!isObject(raw)) return { code: 'otherJson' };
+  const { format, version } = raw;
+  if (format !== FORMAT) return { code: 'otherJson' };
+  return typeof version === 'number' && version > VERSION
+    ? { code: 'newerVersion', version, known: VERSION }
+    : { raw };
+}
+
+/** The members of a list that have the right shape, each with its place in the file. */
+function entries<S extends z.ZodMiniType>(
+  raw: JsonObject,
+  list: 'nodes' | 'links',
+  shape: S,
+  problems: Problem[],
+): Entry<z.output<S>>[] {
+  const members: unknown = raw[list];
+  if (!Array.isArray(members)) return [];
+  const right: Entry<z.output<S>>[] = [];
+  members.forEach((member: unknown, index) => {
+    const parsed = z.safeParse(shape, member);
+    if (parsed.success) right.push({ index, value: parsed.data });
+    else problems.push(...shapeProblems(raw, parsed.error.issues, [list, index]));
+  });
+  return right;
+}
+
+function unknownTypes(nodes: Iterable<GameNode>): Note[] {
+  const byType = new Map<string, Named[]>();
+  for (const node of nodes) {
+    if (node.kind !== 'fastener' || node.type === undefined || isKnownType(node.type)) continue;
+    const named = byType.get(node.type) ?? [];
+    named.push({ id: node.id, name: node.name, kind: node.kind });
+    byType.set(node.type, named);
+  }
+  return Array.from(byType, ([type, named]) => ({ code: 'unknownType', type, nodes: named }));
+}
+
+/**
+ * Reads a game. Fields that this version does not know are kept at every level; absent ones stay absent.
+ * Ids of a node and of a link may be the same: they are looked up apart.
+ */
+export function readGame(text: string, { newId }: ReadOptions): ReadResult {
+  if (text.length > MAX_LENGTH) {
+    return refused([{ code: 'tooLarge', length: text.length, limit: MAX_LENGTH }]);
+  }
+  /** Some editors put a byte order mark first, which JSON does not allow. */
+  const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  const parsed = parse(body);
+  if (!parsed) return refused([{ code: 'notJson', empty: body.trim() === '' }]);
+  const tidied = tidyJson(parsed.value, MAX_DEPTH);
+  if (tidied.tooDeep) return refused([{ code: 'tooDeep', limit: MAX_DEPTH }]);
+  const checked = frameProblem(parsed.value);
+  if ('code' in checked) return refused([checked]);
+  const { raw } = checked;
+
+  const problems: Problem[] = tidied.notFinite.map((path) => ({
+    code: 'notFinite',
+    where: whereIs(raw, path),
+  }));
+  const frame = z.safeParse(fileFrame, raw);
+  if (!frame.success) problems.push(...shapeProblems(raw, frame.error.issues, []));
+  const nodeEntries = entries(raw, 'nodes', fileNode, problems);
+  const linkEntries = entries(raw, 'links', fileLink, problems);
+  problems.push(...checkStructure(raw, nodeEntries, linkEntries));
+  if (!frame.success || problems.length > 0) return refused(problems);
+
+  const { format: _f, version: _v, nodes: _n, links: _l, id, revision, basedOn, ...head } = frame.data;
+  const nodes = new Map<NodeId, GameNode>();
+  const positions = new Map<NodeId, Point>();
+  for (const { value } of nodeEntries) {
+    const { at, ...node } = value;
+    nodes.set(node.id, node);
+    if (at) positions.set(node.id, at);
+  }
+  const links = new Map<string, GameLink>(linkEntries.map(({ value }) => [value.id, value]));
+  const notes = unknownTypes(nodes.values());
+  const [first] = tidied.dropped;
+  if (first) {
+    notes.unshift({ code: 'keysDropped', count: tidied.dropped.length, first: whereIs(raw, first) });
+  }
+  const provenance = {
+    id: id ?? newId(),
+    revision: revision ?? 0,
+    ...(basedOn === undefined ? {} : { basedOn }),
+  };
+  return { ok: true, document: { provenance, game: { head, nodes, links, positions } }, notes };
+}

@@ -1,0 +1,61 @@
+/**
+ * The order of what lies in a tray, and of the fasteners on a container: by the position's y, then x.
+ * Every drop rewrites it as { x: 0, y: 0, 1, 2 … }. What has no position yet comes last, by name, then id.
+ */
+import { compareCodePoints } from './compare.ts';
+import type { Game, GameNode, NodeId, Point } from './model.ts';
+
+function compareRows(positions: Game['positions'], a: GameNode, b: GameNode): number {
+  const p = positions.get(a.id);
+  const q = positions.get(b.id);
+  if (p && q && (p.y !== q.y || p.x !== q.x)) return p.y - q.y || p.x - q.x;
+  if (!p !== !q) return p ? -1 : 1;
+  return compareCodePoints(a.name, b.name) || compareCodePoints(a.id, b.id);
+}
+
+/** The nodes given, in row order. */
+export function inRowOrder(positions: Game['positions'], nodes: Iterable<GameNode>): GameNode[] {
+  return [...nodes].sort((a, b) => compareRows(positions, a, b));
+}
+
+/** What lies in a place or container, in row order. */
+export function contentsOf(game: Pick<Game, 'nodes' | 'positions'>, holder: NodeId): GameNode[] {
+  return inRowOrder(
+    game.positions,
+    [...game.nodes.values()].filter((node) => node.in === holder),
+  );
+}
+
+/** The fasteners on a container, in row order. */
+export function fastenersOf(game: Pick<Game, 'nodes' | 'positions'>, container: NodeId): GameNode[] {
+  return inRowOrder(
+    game.positions,
+    [...game.nodes.values()].filter((node) => node.on === container),
+  );
+}
+
+/**
+ * The rows of a tray after things were dropped into it.
+ * @param rows those that lay there before, in order; among them perhaps some of the things dropped
+ * @param before the one that they are dropped above; null, or one that is not there: at the end
+ */
+export function rowsAfterDrop(
+  rows: readonly NodeId[],
+  dropped: readonly NodeId[],
+  before: NodeId | null | undefined,
+): NodeId[] {
+  const moved = new Set(dropped);
+  const from = before === null || before === undefined ? -1 : rows.indexOf(before);
+  const mark = from < 0 ? undefined : rows.slice(from).find((id) => !moved.has(id));
+  const rest = rows.filter((id) => !moved.has(id));
+  const index = mark === undefined ? rest.length : rest.indexOf(mark);
+  return [...rest.slice(0, index), ...dropped, ...rest.slice(index)];
+}
+
+/** Writes rows into positions; a position that is right already stays the same object. */
+export function writeRows(positions: Map<NodeId, Point>, rows: readonly NodeId[]): void {
+  rows.forEach((id, y) => {
+    const old = positions.get(id);
+    if (old?.x !== 0 || old.y !== y) positions.set(id, { ...old, x: 0, y });
+  });
+}
