@@ -1,0 +1,219 @@
+/** Plays the game from its texts. What a pupil has to know is in the tables of this file: school geology, common practice. */
+import { expect, test } from 'vitest';
+import { normaliseCode } from '../../src/game/codes.ts';
+import { groups, known, only, openExample } from './example.ts';
+
+const game = openExample('mineral-hall');
+
+test('the first thing that scratches a sample, and its shine, give the word of the slate case', () => {
+  const bands = game
+    .lines('strip')
+    .filter((line) => /: dull/.test(line))
+    .map((line) => groups(line, /^(.+): dull ([A-Z]), shiny ([A-Z])$/));
+  expect(new Set(bands.flatMap(([, dull, shiny]) => [dull, shiny])).size).toBe(10);
+  const scratchers = bands.map(([name]) => name).slice(0, -1);
+  const samples = game.lines('scratch').filter((line) => /^Sample/.test(line));
+  expect(samples).toHaveLength(5);
+  const letters = samples.map((line) => {
+    const [list = '', shine = ''] = groups(line, /^Sample \d: (.+); (dull|shiny)$/);
+    const marks = list.split(', ').map((mark) => groups(mark, /^(.+) (yes|no)$/));
+    expect(marks.map(([name]) => name)).toEqual(scratchers);
+    const first = marks.findIndex(([, mark]) => mark === 'yes');
+    const harder = first === -1 ? [] : marks.slice(first);
+    expect(harder.every(([, mark]) => mark === 'yes')).toBe(true);
+    const [, dull, shiny] = bands.at(first) ?? [];
+    return shine === 'dull' ? dull : shiny;
+  });
+  expect(letters.join('')).toBe(game.code('scratchtest'));
+  expect(letters.join('')).toBe(game.code('slatelock'));
+});
+
+test('the three gauges give the digits of the lens tin', () => {
+  const readings = game
+    .lines('gauges')
+    .filter((line) => /equal spaces/.test(line))
+    .map((line) => {
+      const [numbers = '', spaces, past, from] = groups(
+        line,
+        /numbers at ([\d, ]+) \w+; (\d+) equal spaces between two numbers; pointer (\d+) spaces? past (\d+)$/,
+      );
+      const [zero, next] = numbers.split(', ').map(Number);
+      expect(zero).toBe(0);
+      expect(numbers.split(', ')).toContain(from);
+      expect(Number(past)).toBeLessThan(Number(spaces));
+      return Number(from) + (Number(next) / Number(spaces)) * Number(past);
+    });
+  expect(readings).toEqual([70, 14, 250]);
+  const places = [
+    [/tens digit/, 10],
+    [/ones digit/, 1],
+    [/hundreds digit/, 100],
+  ] as const;
+  const asked = game.lines('readscales').filter((line) => / wheel: /.test(line));
+  const names = ['balance', 'thermometer', 'measuring jug'];
+  const digits = asked.map((line) => {
+    const gauge = only(
+      names.flatMap((name, index) => (line.endsWith(name) ? [index] : [])),
+      line,
+    );
+    return Math.floor((readings[gauge] ?? Number.NaN) / known(places, line)) % 10;
+  });
+  expect(digits.join('')).toBe(game.code('readscales'));
+  expect(digits.join('')).toBe(game.code('lenslock'));
+});
+
+/** Grams of a mass written as kilograms, grams or both. */
+function grams(mass: string): number {
+  const both = /^(\d+) kg (\d+) g$/.exec(mass);
+  if (both) return Number(both[1]) * 1000 + Number(both[2]);
+  const [amount, unit] = groups(mass, /^([\d.]+) (kg|g)$/);
+  return Number(amount) * (unit === 'kg' ? 1000 : 1);
+}
+
+test('the crates from light to heavy open the courier box', () => {
+  const crates = game
+    .lines('freight')
+    .filter((line) => /; crate/.test(line))
+    .map((line) => {
+      const [mass = '', crate] = groups(line, /: (.+); crate (\d)$/);
+      return { grams: grams(mass), crate };
+    })
+    .toSorted((a, b) => a.grams - b.grams);
+  expect(crates.map((crate) => crate.grams)).toEqual([980, 1090, 1250, 1400]);
+  const code = crates.map(({ crate }) => crate).join('');
+  expect(code).toBe(game.code('weigh'));
+  expect(code).toBe(game.code('courierlock'));
+});
+
+const ORIGIN_OF_ROCK = [
+  [/^Card \d, granite/, 'cooled slowly'],
+  [/^Card \d, pumice/, 'cooled fast'],
+  [/^Card \d, (sandstone|limestone)/, 'settled in layers'],
+  [/^Card \d, marble/, 'changed by heat or pressure'],
+] as const;
+
+const ARROWS = new Map([
+  ['LEFT', 'L'],
+  ['RIGHT', 'R'],
+  ['UP', 'U'],
+  ['DOWN', 'D'],
+]);
+
+test('how each rock was made gives the directions for the case', () => {
+  const rules = game.lines('tree').filter((line) => /: [A-Z]+$/.test(line));
+  expect(rules).toHaveLength(4);
+  const cards = game.lines('cards').filter((line) => /^Card/.test(line));
+  const moves = cards.map((card) => {
+    const rule = only(
+      rules.filter((line) => line.includes(known(ORIGIN_OF_ROCK, card))),
+      card,
+    );
+    return ARROWS.get(groups(rule, /: ([A-Z]+)$/)[0] ?? '');
+  });
+  expect(moves.join('')).toBe(game.code('formed'));
+  expect(normaliseCode(moves.join(''))).toBe(game.code('casearrow'));
+});
+
+test('the guard walks to the globe, inside the plan all the way', () => {
+  const spots = new Map(
+    game.lines('plan').flatMap((line) => {
+      const match = /^([a-z ]+) ([A-E])([1-5])$/.exec(line);
+      return match ? [[`${match[2]}${match[3]}`, match[1]]] : [];
+    }),
+  );
+  expect(spots.size).toBe(8);
+  expect(spots.get('A1')).toBe('door');
+  let [column, row] = [0, 1];
+  const walk = game.lines('round').filter((line) => /^(north|south|east|west) \d$/.test(line));
+  expect(walk).toHaveLength(4);
+  for (const line of walk) {
+    const [way, count] = groups(line, /^(\w+) (\d)$/);
+    column += (way === 'east' ? 1 : way === 'west' ? -1 : 0) * Number(count);
+    row += (way === 'north' ? 1 : way === 'south' ? -1 : 0) * Number(count);
+    expect(column).toBeGreaterThanOrEqual(0);
+    expect(column).toBeLessThan(5);
+    expect(row).toBeGreaterThanOrEqual(1);
+    expect(row).toBeLessThanOrEqual(5);
+  }
+  const spot = spots.get(`${'ABCDE'.charAt(column)}${row}`) ?? '';
+  expect(normaliseCode(spot)).toBe(game.code('findbox'));
+  expect(game.node('globe').name.toLowerCase()).toContain(spot);
+});
+
+const WORD_FOR_MEANING = [
+  [/left of a living thing/, 'FOSSIL'],
+  [/throws back the light/, 'LUSTRE'],
+  [/natural substance/, 'MINERAL'],
+  [/resists scratching/, 'HARDNESS'],
+  [/line of powder/, 'STREAK'],
+] as const;
+
+test('the words of the trade give the word under the lens', () => {
+  const words = groups(game.text('tiny'), /^WORDS OF THE TRADE: (.+)$/m)[0]?.split(', ') ?? [];
+  const letters = game
+    .lines('tiny')
+    .filter((line) => /: letter \d$/.test(line))
+    .map((line) => {
+      const word = known(WORD_FOR_MEANING, line);
+      expect(words).toContain(word);
+      return word.charAt(Number(groups(line, /letter (\d)$/)[0]) - 1);
+    });
+  expect(letters.join('')).toBe(game.code('underlens'));
+  expect(letters.join('')).toBe(game.code('caseword'));
+});
+
+const SHAPES = [
+  [/is a cube\. How many faces/, '6'],
+  [/can be an octahedron.* How many faces/, '8'],
+  [/all rhombuses\. How many corners has one such face/, '4'],
+] as const;
+
+test('three scraps give one wheel each of the number lock of the case', () => {
+  const wheels = ['first wheel', 'second wheel', 'third wheel'];
+  const code: string[] = [];
+  for (const id of ['scrap1', 'scrap2', 'scrap3']) {
+    const text = game.text(id);
+    const wheel = wheels.findIndex((name) => text.includes(name));
+    const link = game.file.links.find((one) => one.from === id && one.to === 'casenumber');
+    expect(link?.at).toEqual([wheel + 1]);
+    expect(known(SHAPES, text)).toBe(game.code(id));
+    code[wheel] = game.code(id);
+  }
+  expect(code.join('')).toBe(game.code('casenumber'));
+});
+
+test('one stone of the table fits the report, and each line of the report is needed', () => {
+  const stones = game
+    .lines('table')
+    .filter((line) => /; \d{4}$/.test(line))
+    .map((line) => {
+      const [name, lustre, streak, magnet, glass, number] = groups(
+        line,
+        /^(\w+): ([\w-]+); ([\w-]+); (yes|no); (yes|no); (\d{4})$/,
+      );
+      return { name, lustre, streak, magnet, glass, number };
+    });
+  expect(new Set(stones.map((stone) => stone.number)).size).toBe(8);
+  const report = game.text('report');
+  const [lustre] = groups(report, /^lustre: (\w+)$/m);
+  const [notStreak] = groups(report, /^streak: not (.+)$/m);
+  const [magnet] = groups(report, /^sticks to a magnet: (yes|no)$/m);
+  const [glass] = groups(report, /^scratches glass: (yes|no)$/m);
+  const tests = [
+    (stone: (typeof stones)[number]) => stone.lustre === lustre,
+    (stone: (typeof stones)[number]) => stone.streak !== notStreak,
+    (stone: (typeof stones)[number]) => stone.magnet === magnet,
+    (stone: (typeof stones)[number]) => stone.glass === glass,
+  ];
+  const stone = only(
+    stones.filter((one) => tests.every((fits) => fits(one))),
+    report,
+  );
+  expect(stone.name).toBe('Pyrite');
+  expect(stone.number).toBe(game.code('nameit'));
+  expect(stone.number).toBe(game.code('velvetlock'));
+  for (const dropped of tests) {
+    const fits = stones.filter((one) => tests.every((test) => test === dropped || test(one)));
+    expect(fits.length).toBeGreaterThan(1);
+  }
+});
