@@ -62,7 +62,7 @@ export default defineConfig({
   /** Games are kept by address, so the same port each time. One that is taken moves on to the next. */
   preview: { port: 4750 },
   test: {
-    reporters: ['default', ['json', { outputFile: 'test-results/unit.json' }]],
+    reporters: ['default', ['json', { outputFile: '../test-results/unit.json' }]],
     projects: [
       {
         test: {
