@@ -1,0 +1,70 @@
+/** What is looked at, and how: selection, lifted thing, overlay, open boxes. Not part of the game and not undone. */
+import { create } from 'zustand';
+import type { LinkId, NodeId } from '../../src/game/model.ts';
+
+const HEAT_KEY = 'latchmap.heat';
+
+export interface ViewState {
+  readonly nodes: ReadonlySet<NodeId>;
+  readonly links: ReadonlySet<LinkId>;
+  /** The thing of which is asked: what if nobody finds this? */
+  readonly lifted: NodeId | undefined;
+  /** Where the time goes, remembered between visits. */
+  readonly heat: boolean;
+  /** Boxes two or more deep that have been opened up to be seen. */
+  readonly opened: ReadonlySet<NodeId>;
+  /** Counts requests to bring the selection into view, so that the canvas can answer each. */
+  readonly shown: number;
+
+  select(nodes: Iterable<NodeId>, links?: Iterable<LinkId>): void;
+  /** Selects, and asks the canvas to go there. */
+  show(nodes: Iterable<NodeId>, links?: Iterable<LinkId>): void;
+  lift(id: NodeId | undefined): void;
+  setHeat(heat: boolean): void;
+  setOpened(id: NodeId, opened: boolean): void;
+  /** For another game: nothing selected, lifted or opened. */
+  reset(): void;
+}
+
+const NONE: ReadonlySet<never> = new Set();
+
+export const useView = create<ViewState>()((set, get) => ({
+  nodes: NONE,
+  links: NONE,
+  lifted: undefined,
+  heat: remembered(),
+  opened: NONE,
+  shown: 0,
+
+  select: (nodes, links = []) => set({ nodes: new Set(nodes), links: new Set(links) }),
+  show: (nodes, links = []) => set({ nodes: new Set(nodes), links: new Set(links), shown: get().shown + 1 }),
+  lift: (lifted) => set({ lifted }),
+  setHeat(heat) {
+    set({ heat });
+    remember(heat);
+  },
+  setOpened(id, opened) {
+    const next = new Set(get().opened);
+    if (opened) next.add(id);
+    else next.delete(id);
+    set({ opened: next });
+  },
+  reset: () => set({ nodes: NONE, links: NONE, lifted: undefined, opened: NONE }),
+}));
+
+/** A setting is a convenience: where storage is refused it is simply not remembered. */
+function remembered(): boolean {
+  try {
+    return localStorage.getItem(HEAT_KEY) === 'on';
+  } catch {
+    return false;
+  }
+}
+
+function remember(heat: boolean): void {
+  try {
+    localStorage.setItem(HEAT_KEY, heat ? 'on' : 'off');
+  } catch {
+    return;
+  }
+}
