@@ -1,0 +1,48 @@
+/** Figures and lists as a person reads them. */
+
+/** "1 thing", "2 things". The plural is given where it is not the singular with an s. */
+export function count(n: number, one: string, many = `${one}s`): string {
+  return `${n} ${n === 1 ? one : many}`;
+}
+
+/** "A", "A and B", "A, B and C"; with 'or' for a choice. */
+export function list(parts: readonly string[], word: 'and' | 'or' = 'and'): string {
+  if (parts.length < 2) return parts.join('');
+  return `${parts.slice(0, -1).join(', ')} ${word} ${parts[parts.length - 1]}`;
+}
+
+/** A figure of minutes without its unit: below ten to one decimal, else whole. */
+function figure(minutes: number): string {
+  const tenths = Math.round(minutes * 10) / 10;
+  return String(tenths < 10 ? tenths : Math.round(minutes));
+}
+
+/** Under a minute in seconds ("43 s"), below ten minutes to one decimal ("2.3 min"), else whole ("21 min"). */
+export function minutes(value: number): string {
+  const seconds = Math.round(value * 60);
+  return seconds < 60 ? `${seconds} s` : `${figure(value)} min`;
+}
+
+/** The same in running text: "43 seconds", "2.3 minutes". */
+export function minutesInWords(value: number): string {
+  const seconds = Math.round(value * 60);
+  if (seconds < 60) return count(seconds, 'second');
+  const text = figure(value);
+  return `${text} ${text === '1' ? 'minute' : 'minutes'}`;
+}
+
+/** "18 to 25 min", "43 s to 2.3 min"; one figure where both ends read alike. */
+export function minutesRange(low: number, high: number): string {
+  const from = minutes(low);
+  const to = minutes(high);
+  if (from === to) return to;
+  const [number, unit] = from.split(' ');
+  return to.endsWith(` ${unit}`) ? `${number} to ${to}` : `${from} to ${to}`;
+}
+
+/** "21 of 40 minutes": a time against the lesson. */
+export function minutesOf(value: number, lesson: number): string {
+  const seconds = Math.round(value * 60);
+  const unit = lesson === 1 ? 'minute' : 'minutes';
+  return `${seconds < 60 ? `${seconds} s` : figure(value)} of ${figure(lesson)} ${unit}`;
+}

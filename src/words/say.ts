@@ -1,0 +1,114 @@
+/**
+ * Building blocks of sentences about one game: names are looked up here, at the moment of wording.
+ * A thing without a name is spoken of by its kind, a lock by its type and box; an id is never shown.
+ */
+import { codeOf } from '../game/codes.ts';
+import type { Game, GameNode, NodeId } from '../game/model.ts';
+import { kindOf, kindPlural, withArticle } from './kinds.ts';
+import type { Part, Sentence } from './sentence.ts';
+
+export interface Say {
+  readonly game: Game;
+  /** Its name, leading to it: "Red tag"; without a name "a key". */
+  readonly name: (id: NodeId) => Sentence;
+  /** Kind and name: "the key Red tag", "the number lock on Green tin". */
+  readonly the: (id: NodeId) => Sentence;
+  /** "A, B and C"; beyond `most` the rest is counted: "A, B, C and 4 more". */
+  readonly names: (ids: readonly NodeId[], most?: number) => Sentence;
+  readonly all: (ids: readonly NodeId[], most?: number) => Sentence;
+}
+
+/** Joins pieces into one sentence and merges neighbouring texts. */
+export function sentence(...pieces: readonly (Part | Sentence)[]): Sentence {
+  const parts: Part[] = [];
+  for (const piece of pieces) {
+    for (const part of Array.isArray(piece) ? (piece as Sentence) : [piece as Part]) {
+      const last = parts[parts.length - 1];
+      if (typeof part === 'string' && typeof last === 'string') parts[parts.length - 1] = last + part;
+      else if (part !== '') parts.push(part);
+    }
+  }
+  return parts;
+}
+
+/** The same with its first letter in upper case, when it begins with plain text. */
+export function capital(words: Sentence): Sentence {
+  const [first, ...rest] = words;
+  if (typeof first !== 'string' || first === '') return words;
+  return [first.charAt(0).toUpperCase() + first.slice(1), ...rest];
+}
+
+function joined(items: readonly Sentence[], most: number): Sentence {
+  const shown = items.length <= most + 1 ? items : items.slice(0, most);
+  const rest = items.length - shown.length;
+  const pieces: (Part | Sentence)[] = [];
+  shown.forEach((item, i) => {
+    if (i > 0) pieces.push(i === shown.length - 1 && rest === 0 ? ' and ' : ', ');
+    pieces.push(item);
+  });
+  if (rest > 0) pieces.push(` and ${rest} more`);
+  return sentence(...pieces);
+}
+
+/** How many names a sentence lists before it counts the rest. */
+const MOST = 4;
+
+export function sayer(game: Game): Say {
+  const named = (node: GameNode): Part => ({ node: node.id, text: node.name.trim() });
+
+  const lock = (node: Extract<GameNode, { kind: 'fastener' }>): Sentence => {
+    const carrier = game.nodes.get(node.on);
+    const type = kindOf(node);
+    const own = node.name.trim();
+    const box: Sentence = carrier ? name(carrier.id) : [];
+    // "the number lock Number lock" says nothing more.
+    const telling = own !== '' && own.toLowerCase() !== type && own !== carrier?.name.trim();
+    return sentence(
+      'the ',
+      telling ? sentence(`${type} `, { node: node.id, text: own }) : [{ node: node.id, text: type }],
+      carrier ? sentence(' on ', box) : [],
+    );
+  };
+
+  const name = (id: NodeId): Sentence => {
+    const node = game.nodes.get(id);
+    if (!node) return ['something that is gone'];
+    if (node.kind === 'fastener') return lock(node);
+    if (node.name.trim() === '') return [{ node: id, text: `${withArticle(kindOf(node))} without a name` }];
+    return [named(node)];
+  };
+
+  const the = (id: NodeId): Sentence => {
+    const node = game.nodes.get(id);
+    if (!node || node.kind === 'fastener' || node.name.trim() === '') return name(id);
+    return sentence(`the ${kindOf(node)} `, named(node));
+  };
+
+  return {
+    game,
+    name,
+    the,
+    names: (ids, most = MOST) => joined(ids.map(name), most),
+    all: (ids, most = MOST) => joined(ids.map(the), most),
+  };
+}
+
+/** A code or answer in plain text, as it is compared: arrows as U D L R. */
+export function codeText(game: Game, id: NodeId): string | undefined {
+  return codeOf(game, id);
+}
+
+/** "2 clues and 1 key": what a group is made of, in the order of the kinds. */
+export function kindCounts(game: Game, ids: readonly NodeId[]): string[] {
+  const counts = new Map<string, [number, GameNode]>();
+  for (const id of ids) {
+    const node = game.nodes.get(id);
+    if (!node) continue;
+    const known = counts.get(node.kind);
+    if (known) known[0] += 1;
+    else counts.set(node.kind, [1, node]);
+  }
+  return [...counts.values()].map(([n, node]) =>
+    n === 1 ? `1 ${node.kind === 'fastener' ? 'lock' : kindOf(node)}` : `${n} ${kindPlural(node.kind)}`,
+  );
+}
