@@ -104,6 +104,7 @@ interface Drawing {
   readonly wallOf: (container: NodeId) => Side;
   readonly slots: Map<NodeId, Slot>;
   readonly rows: Map<NodeId, readonly NodeId[]>;
+  readonly hidden: Map<NodeId, NodeId>;
   readonly previous: MapLayout | undefined;
 }
 
@@ -118,6 +119,12 @@ function xInside(drawing: Drawing, tray: Built, inner: Built): number {
   if (node.kind !== 'container') return TRAY_PAD;
   const platesLeft = isWalled(inner) && drawing.wallOf(node.id) === 'left';
   return platesLeft ? OVERHANG + OVERHANG_CLEAR : BOX_PAD;
+}
+
+function hide(drawing: Drawing, tray: NodeId, into: NodeId) {
+  const { plates, things, boxes } = drawing.contents.of(tray);
+  for (const { id } of [...plates, ...things, ...boxes]) drawing.hidden.set(id, into);
+  for (const box of boxes) hide(drawing, box.id, into);
 }
 
 function draw(
@@ -148,7 +155,8 @@ function draw(
   };
   const before = previous?.slots.get(node.id);
   drawing.slots.set(node.id, before && same(before, slot) ? before : slot);
-  if (tray && !folded) {
+  if (folded) hide(drawing, node.id, node.id);
+  else if (tray) {
     const ids = built.inside.map((row) => row.built.node.id);
     const rowsBefore = previous?.rows.get(node.id);
     drawing.rows.set(node.id, rowsBefore && same(rowsBefore, ids) ? rowsBefore : ids);
@@ -186,13 +194,16 @@ export function layOut(game: Game, view: MapView, previous?: MapLayout): MapLayo
   });
   const fields = fieldsOf(captioned);
   const inField = new Set(fields.flatMap((field) => field.ids));
-  const drawing: Drawing = { game, contents, wallOf, slots: new Map(), rows: new Map(), previous };
+  const slots = new Map<NodeId, Slot>();
+  const rows = new Map<NodeId, readonly NodeId[]>();
+  const hidden = new Map<NodeId, NodeId>();
+  const drawing: Drawing = { game, contents, wallOf, slots, rows, hidden, previous };
   for (const built of roots) {
     const { x, y } = rects.get(built.node.id) ?? { x: 0, y: 0 };
     const alone = !inField.has(built.node.id);
     draw(drawing, built, x, y, undefined, alone ? captionOf(built.node, given) : undefined);
   }
-  return settle({ slots: drawing.slots, rows: drawing.rows, fields }, previous);
+  return settle({ slots, rows, hidden, fields }, previous);
 }
 
 function sameEntries<V>(a: ReadonlyMap<NodeId, V>, b: ReadonlyMap<NodeId, V>): boolean {
@@ -206,9 +217,14 @@ function settle(layout: MapLayout, previous: MapLayout | undefined): MapLayout {
   if (!previous) return layout;
   const slots = sameEntries(layout.slots, previous.slots) ? previous.slots : layout.slots;
   const rows = sameEntries(layout.rows, previous.rows) ? previous.rows : layout.rows;
+  const hidden = sameEntries(layout.hidden, previous.hidden) ? previous.hidden : layout.hidden;
   const fields = same(layout.fields, previous.fields)
     ? previous.fields
     : layout.fields.map((field) => previous.fields.find((old) => same(old, field)) ?? field);
-  const unchanged = slots === previous.slots && rows === previous.rows && fields === previous.fields;
-  return unchanged ? previous : { slots, rows, fields };
+  const unchanged =
+    slots === previous.slots &&
+    rows === previous.rows &&
+    hidden === previous.hidden &&
+    fields === previous.fields;
+  return unchanged ? previous : { slots, rows, hidden, fields };
 }

@@ -81,6 +81,8 @@ export interface MapLayout {
   readonly fields: readonly Field[];
   /** What lies in each tray that is drawn open, top to bottom: plates first, then things, then boxes. */
   readonly rows: ReadonlyMap<NodeId, readonly NodeId[]>;
+  /** What is not drawn, and the folded tray that it is shown as part of. */
+  readonly hidden: ReadonlyMap<NodeId, NodeId>;
 }
 
 /** How the map is looked at. Not part of the document. */
@@ -102,7 +104,7 @@ export type Route = readonly { readonly x: number; readonly y: number }[];
 export function absolute(layout: MapLayout, id: NodeId): Rect {
   const slot = layout.slots.get(id);
   if (!slot)
-    throw new Error(`absolute: ${id} is not drawn; ask shownAt for the tray that it is folded into.`);
+    throw new Error(`absolute: ${id} is not drawn; ask shownAs for the tray that it is folded into.`);
   let { x, y } = slot;
   for (let parent = slot.parent; parent !== undefined; ) {
     const tray = layout.slots.get(parent);
@@ -112,6 +114,11 @@ export function absolute(layout: MapLayout, id: NodeId): Rect {
     parent = tray.parent;
   }
   return { x, y, width: slot.width, height: slot.height };
+}
+
+/** What a node is drawn as: itself, or the folded tray that it is in; undefined for what the layout does not know. */
+export function shownAs(layout: MapLayout, id: NodeId): NodeId | undefined {
+  return layout.slots.has(id) ? id : layout.hidden.get(id);
 }
 
 /** The walls that a layout has, to freeze them while something is dragged. */

@@ -1,0 +1,212 @@
+/**
+ * The spine: puzzles down the middle in the order of play, the room left and right of them, each tray beside the puzzles
+ * that use it. Blocks (what stands on the mat) are given sides, then heights, then positions; the first two know nothing of pixels across,
+ * so that a page can be made from them as well as the map.
+ */
+import { childrenOf, type Game, type NodeId, type Point, parentOf } from '../game/model.ts';
+import { type Block, blocksOf, FIELD_ROW_GAP, firstUses } from './arrange/blocks.ts';
+import { type Columns, type Joined, join, settle } from './arrange/columns.ts';
+import { judge, search } from './arrange/search.ts';
+import { layOut } from './lay-out.ts';
+import { absolute, type MapLayout, type MapView, plainView } from './layout.ts';
+import { outline } from './outline.ts';
+import { FIELD_PAD, PUZZLE_WIDTH } from './sizes.ts';
+
+export interface ArrangeOptions {
+  readonly view?: MapView;
+  /** Asked now and then; when it says yes, the best arrangement so far is given. */
+  readonly cancelled?: () => boolean;
+}
+
+/** Where the upper left corner of the whole stands. */
+const MARGIN = 32;
+/** Channel between the spine and a column, beside the tracks in it. */
+const CHANNEL_SIDES = 44;
+const TRACK = 7;
+const CHANNEL_MIN = 72;
+const CHANNEL_MAX = 190;
+/** Neighbours of one caption that stand no farther apart than this are drawn together into one field. */
+const JOIN_WITHIN = 120;
+const FINAL_ROUNDS = 60;
+
+/** Rows in the order of first use, wherever nothing in a tray has a position yet. */
+function rowsByUse(game: Game, numbers: ReadonlyMap<NodeId, number>): Game {
+  const positions = new Map(game.positions);
+  const firstUse = firstUses(game, numbers);
+  for (const [, inside] of childrenOf(game)) {
+    if (inside.some((node) => positions.has(node.id))) continue;
+    const sorted = [...inside].sort((a, b) => {
+      const [p, q] = [firstUse(a.id), firstUse(b.id)];
+      return p === q ? (a.id < b.id ? -1 : 1) : p - q;
+    });
+    for (const [i, node] of sorted.entries()) positions.set(node.id, { x: 0, y: i });
+  }
+  return { ...game, positions };
+}
+
+/** The game with what stands on the mat put in three columns far apart, so that every lock is on the wall that it will have. */
+function spreadOut(game: Game, left: ReadonlySet<NodeId>, right: ReadonlySet<NodeId>): Game {
+  const positions = new Map(game.positions);
+  let y = 0;
+  for (const node of game.nodes.values()) {
+    const x = left.has(node.id) ? -2000 : right.has(node.id) ? 2000 : 0;
+    if (parentOf(node) !== undefined) continue;
+    positions.set(node.id, { x, y });
+    y += 10_000;
+  }
+  return { ...game, positions };
+}
+
+const idsOf = (blocks: readonly Block[], column: readonly number[]) =>
+  new Set(column.flatMap((i) => blocks[i]?.parts.map((part) => part.id) ?? []));
+
+/** Draws neighbours of one caption together into one block, when they stand close. */
+function joinNeighbours(
+  joined: Joined,
+  columns: Columns,
+  y: Float64Array,
+): { joined: Joined; columns: Columns } {
+  const blocks: Block[] = [...joined.blocks];
+  /** The block that each has become part of, and how far below its upper edge. */
+  const moved = new Map<number, { into: number; y: number }>();
+  const merge = (column: readonly number[]) => {
+    const kept: number[] = [];
+    for (const i of column) {
+      const block = blocks[i];
+      const last = kept.at(-1);
+      const above = last === undefined ? undefined : blocks[last];
+      if (!block) continue;
+      const near =
+        last !== undefined &&
+        above?.caption !== undefined &&
+        above.caption === block.caption &&
+        (y[i] ?? 0) - ((y[last] ?? 0) + above.height) <= JOIN_WITHIN;
+      if (!near) {
+        kept.push(i);
+        continue;
+      }
+      const offset = above.height + FIELD_ROW_GAP;
+      moved.set(i, { into: last, y: offset });
+      blocks[last] = {
+        ...above,
+        parts: [...above.parts, ...block.parts.map((part) => ({ id: part.id, y: part.y + offset }))],
+        height: offset + block.height,
+      };
+    }
+    return kept;
+  };
+  const merged: Columns = { left: merge(columns.left), spine: columns.spine, right: merge(columns.right) };
+  const ties = joined.ties.map((tie) => {
+    const from = moved.get(tie.from);
+    const to = moved.get(tie.to);
+    return {
+      from: from?.into ?? tie.from,
+      fromY: tie.fromY + (from?.y ?? 0),
+      to: to?.into ?? tie.to,
+      toY: tie.toY + (to?.y ?? 0),
+    };
+  });
+  return {
+    joined: join({ blocks, puzzles: joined.puzzles, ties: ties.filter((tie) => tie.from !== tie.to) }),
+    columns: merged,
+  };
+}
+
+/** Width of the channel on one side: enough for the lines that run beside each other in it. */
+function channelWidth(joined: Joined, columns: Columns, y: Float64Array, side: 'left' | 'right'): number {
+  const here = new Set(columns[side]);
+  const events: { y: number; step: number }[] = [];
+  for (const tie of joined.ties) {
+    if (!here.has(tie.from) && !here.has(tie.to)) continue;
+    const a = (y[tie.from] ?? 0) + tie.fromY;
+    const b = (y[tie.to] ?? 0) + tie.toY;
+    events.push({ y: Math.min(a, b) - 4, step: 1 }, { y: Math.max(a, b) + 4, step: -1 });
+  }
+  events.sort((p, q) => p.y - q.y || q.step - p.step);
+  let running = 0;
+  let most = 0;
+  for (const { step } of events) {
+    running += step;
+    most = Math.max(most, running);
+  }
+  return Math.min(CHANNEL_MAX, Math.max(CHANNEL_MIN, CHANNEL_SIDES + TRACK * most));
+}
+
+/** How far a part reaches to the left and right of its own left edge, with its plates and the field around it. */
+function reach(layout: MapLayout, id: NodeId, framed: boolean): { left: number; right: number } {
+  const rect = absolute(layout, id);
+  const around = outline(layout, id);
+  const pad = framed ? FIELD_PAD : 0;
+  return { left: around.x - pad - rect.x, right: around.x + around.width + pad - rect.x };
+}
+
+/**
+ * Positions for every node of the game, whatever positions it has: on the mat for what nothing holds, relative to the holder for the rest,
+ * where rows keep the order that they have (positions, then id). `numbers`: the order of play, from 1, of each reached step.
+ * Deterministic. What stands on the mat does not overlap, with the plain view or the one given.
+ */
+export function arrange(
+  game: Game,
+  numbers: ReadonlyMap<NodeId, number>,
+  options: ArrangeOptions = {},
+): ReadonlyMap<NodeId, Point> {
+  const view = options.view ?? plainView;
+  const cancelled = options.cancelled ?? (() => false);
+  const ordered = rowsByUse(game, numbers);
+  const first = layOut(spreadOut(ordered, new Set(), new Set()), view);
+  const alone = join(blocksOf(ordered, first, numbers));
+  const found = search(alone, cancelled);
+  const calm = judge(alone, found.columns, FINAL_ROUNDS);
+  const { joined, columns } = joinNeighbours(alone, calm.columns, calm.y);
+  const y = Float64Array.from(calm.y);
+  settle(joined, columns, y, FINAL_ROUNDS);
+
+  const left = idsOf(joined.blocks, columns.left);
+  const right = idsOf(joined.blocks, columns.right);
+  const layout = layOut(spreadOut(ordered, left, right), view);
+  const leftEdge = -channelWidth(joined, columns, y, 'left');
+  const rightEdge = PUZZLE_WIDTH + channelWidth(joined, columns, y, 'right');
+  const spots = new Map<NodeId, Point>();
+  for (const [i, block] of joined.blocks.entries()) {
+    const framed = block.parts.length > 1;
+    for (const part of block.parts) {
+      const { left: reachLeft, right: reachRight } = reach(layout, part.id, framed);
+      const x = left.has(part.id) ? leftEdge - reachRight : right.has(part.id) ? rightEdge - reachLeft : 0;
+      spots.set(part.id, { x, y: (y[i] ?? 0) + part.y });
+    }
+  }
+  return withContents(ordered, layout, inCorner(layout, spots));
+}
+
+/** Moves everything so that the upper left corner of the whole stands at the margin, in whole pixels. */
+function inCorner(layout: MapLayout, spots: ReadonlyMap<NodeId, Point>): ReadonlyMap<NodeId, Point> {
+  let left = Number.POSITIVE_INFINITY;
+  let top = Number.POSITIVE_INFINITY;
+  for (const [id, { x, y }] of spots) {
+    left = Math.min(left, x + reach(layout, id, false).left);
+    top = Math.min(top, y);
+  }
+  return new Map(
+    [...spots].map(([id, { x, y }]) => [
+      id,
+      { x: Math.round(x - left + MARGIN), y: Math.round(y - top + 2 * MARGIN) },
+    ]),
+  );
+}
+
+/** In a tray, `at` says the order of rows: those drawn get the place where they are drawn, those folded away one below the other. */
+function withContents(
+  game: Game,
+  layout: MapLayout,
+  spots: ReadonlyMap<NodeId, Point>,
+): ReadonlyMap<NodeId, Point> {
+  const positions = new Map(spots);
+  for (const node of game.nodes.values()) {
+    if (positions.has(node.id)) continue;
+    const slot = layout.slots.get(node.id);
+    const kept = game.positions.get(node.id);
+    if (slot) positions.set(node.id, { x: slot.x, y: slot.y });
+    else if (kept) positions.set(node.id, kept);
+  }
+  return positions;
+}

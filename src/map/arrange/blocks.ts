@@ -1,0 +1,113 @@
+/** What is arranged: what stands on the mat, as rigid blocks, and the links that join them at the heights of their rows. */
+import type { Game, NodeId } from '../../game/model.ts';
+import { absolute, type Caption, type MapLayout } from '../layout.ts';
+import { standsIn } from '../outline.ts';
+import { CAPTION_HEIGHT, FIELD_PAD } from '../sizes.ts';
+
+export interface Part {
+  readonly id: NodeId;
+  /** Below the block's upper edge. */
+  readonly y: number;
+}
+
+export interface Block {
+  readonly parts: readonly Part[];
+  readonly height: number;
+  readonly caption: Caption | undefined;
+  /** Where in the order of play it is first of use. */
+  readonly firstUse: number;
+}
+
+/** A link between two blocks, by their index; y below the upper edge of each. */
+export interface Tie {
+  readonly from: number;
+  readonly fromY: number;
+  readonly to: number;
+  readonly toY: number;
+}
+
+export interface Blocks {
+  /** Puzzles first, in the order of play. */
+  readonly blocks: readonly Block[];
+  readonly puzzles: number;
+  readonly ties: readonly Tie[];
+}
+
+const BETWEEN = 28;
+/** Between those that share a field. */
+export const FIELD_ROW_GAP = 18;
+
+/** The least distance from the end of one block to the start of the next below it in a column. */
+export function gapBetween(above: Block, below: Block): number {
+  if (above.caption !== undefined && above.caption === below.caption) return FIELD_ROW_GAP;
+  const fieldAbove = above.caption ? FIELD_PAD : 0;
+  const fieldBelow = below.caption ? FIELD_PAD + CAPTION_HEIGHT : 0;
+  return fieldAbove + BETWEEN + fieldBelow;
+}
+
+/** For each node, the first number in the order of play at which it, or anything that it leads to, is done. */
+export function firstUses(game: Game, numbers: ReadonlyMap<NodeId, number>): (id: NodeId) => number {
+  const uses = new Map<NodeId, number>();
+  for (const { from, to } of game.links.values()) {
+    const number = numbers.get(to);
+    if (number !== undefined) uses.set(from, Math.min(uses.get(from) ?? number, number));
+  }
+  return (id) =>
+    Math.min(numbers.get(id) ?? Number.POSITIVE_INFINITY, uses.get(id) ?? Number.POSITIVE_INFINITY);
+}
+
+/** Height of the line of a link at a node, on the mat. */
+function lineHeight(layout: MapLayout, id: NodeId): number {
+  const rect = absolute(layout, id);
+  const slot = layout.slots.get(id);
+  const tray = slot?.kind === 'place' || slot?.kind === 'container';
+  return tray ? rect.y + slot.text.y + 8 : rect.y + rect.height / 2;
+}
+
+/** Blocks from a layout in which nothing stands close to anything else, so that each carries its own caption. */
+export function blocksOf(game: Game, layout: MapLayout, numbers: ReadonlyMap<NodeId, number>): Blocks {
+  const firstUse = firstUses(game, numbers);
+  const earliest = new Map<NodeId, number>();
+  for (const id of game.nodes.keys()) {
+    const root = standsIn(layout, id);
+    if (root === undefined) continue;
+    earliest.set(root, Math.min(earliest.get(root) ?? Number.POSITIVE_INFINITY, firstUse(id)));
+  }
+  const roots = [...layout.slots].filter(([, slot]) => slot.parent === undefined);
+  const order = (id: NodeId) =>
+    layout.slots.get(id)?.kind === 'puzzle'
+      ? (numbers.get(id) ?? Number.POSITIVE_INFINITY)
+      : (earliest.get(id) ?? Number.POSITIVE_INFINITY);
+  const ids = roots
+    .map(([id]) => id)
+    .sort((a, b) => {
+      const [p, q] = [order(a), order(b)];
+      return p === q ? (a < b ? -1 : 1) : p - q;
+    });
+  const isPuzzle = (id: NodeId) => layout.slots.get(id)?.kind === 'puzzle';
+  const sorted = [...ids.filter(isPuzzle), ...ids.filter((id) => !isPuzzle(id))];
+  const index = new Map(sorted.map((id, i) => [id, i]));
+  const blocks = sorted.map((id): Block => {
+    const slot = layout.slots.get(id);
+    return {
+      parts: [{ id, y: 0 }],
+      height: slot?.height ?? 0,
+      caption: slot?.caption,
+      firstUse: order(id),
+    };
+  });
+  const ties: Tie[] = [];
+  for (const link of game.links.values()) {
+    const ends = [link.from, link.to].map((id) => {
+      const root = standsIn(layout, id);
+      const block = root === undefined ? undefined : index.get(root);
+      const shown = layout.slots.has(id) ? id : layout.hidden.get(id);
+      if (root === undefined || block === undefined || shown === undefined) return undefined;
+      return { block, y: lineHeight(layout, shown) - absolute(layout, root).y };
+    });
+    const [from, to] = ends;
+    if (!from || !to || from.block === to.block) continue;
+    ties.push({ from: from.block, fromY: from.y, to: to.block, toY: to.y });
+  }
+  return { blocks, puzzles: ids.filter(isPuzzle).length, ties };
+}
