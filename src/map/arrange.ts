@@ -167,9 +167,10 @@ export function arrange(
   const leftEdge = -channelWidth(joined, columns, y, 'left');
   const rightEdge = PUZZLE_WIDTH + channelWidth(joined, columns, y, 'right');
   const spots = new Map<NodeId, Point>();
-  for (const [i, block] of joined.blocks.entries()) {
-    const framed = block.parts.length > 1;
-    for (const part of block.parts) {
+  for (const i of [...columns.left, ...columns.spine, ...columns.right]) {
+    const parts = joined.blocks[i]?.parts ?? [];
+    const framed = parts.length > 1;
+    for (const part of parts) {
       const { left: reachLeft, right: reachRight } = reach(layout, part.id, framed);
       const x = left.has(part.id) ? leftEdge - reachRight : right.has(part.id) ? rightEdge - reachLeft : 0;
       spots.set(part.id, { x, y: (y[i] ?? 0) + part.y });

@@ -116,8 +116,8 @@ export function puzzleShape(game: Game, node: GameNode, facts: LinkFacts): Shape
 export function plateShape(game: Game, node: GameNode, containerWidth: number, facts: LinkFacts): Shape {
   const step = isStep(node);
   const x = PLATE_PAD + (step ? STEP_ROOM : 4) + SIGN_ROOM;
-  const right = PLATE_PAD + 6;
-  const most = Math.max(PLATE_MIN_WIDTH, containerWidth + OVERHANG - STATE_ROOM - 10);
+  const right = PLATE_PAD + 4;
+  const most = Math.max(PLATE_MIN_WIDTH, containerWidth + OVERHANG - STATE_ROOM - 6);
   const room = most - x - right;
   const code = codeLines(game, node, room, facts.directional.has(node.id));
   const lines = code ? [] : nameLines(node, room, THING);

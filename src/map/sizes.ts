@@ -15,7 +15,7 @@ export const CODE: TextStyle & { readonly spacing: number } = {
   spacing: 2,
 };
 /** A direction: a drawn arrow and its letter. */
-export const ARROW_WIDTH = 26;
+export const ARROW_WIDTH = 22;
 /** The word 'gives' before a puzzle's answer, and the space after it. */
 export const GIVES_WIDTH = 36;
 
@@ -46,7 +46,7 @@ export const PLATE_GAP = 12;
 /** Between a plate's edge and its step number, and after its text. */
 export const PLATE_PAD = 6;
 /** Kept free beside each plate for its state ('cannot open'), with the space before it. */
-export const STATE_ROOM = 98;
+export const STATE_ROOM = 92;
 
 export const THING_HEIGHT = 28;
 export const PUZZLE_WIDTH = 198;
@@ -58,7 +58,7 @@ export const PORT_GAP = 10;
 export const FREE_THING_WIDTH = 208;
 export const PLACE_WIDTH = 224;
 export const FREE_CONTAINER_WIDTH = 248;
-export const INNER_CONTAINER_WIDTH = 216;
+export const INNER_CONTAINER_WIDTH = 220;
 
 /** A caption above what stands alone on the mat, and above the first in a field. */
 export const CAPTION_HEIGHT = 24;

@@ -114,8 +114,8 @@ function neighbour(joined: Joined, { columns, y }: Judged, random: () => number)
 }
 
 /** Work of one search, in blocks and links looked at: a count and not a clock, so that a game always gets the same arrangement. */
-const WORK = 400_000;
-const MOST_TRIALS = 2_500;
+const WORK = 150_000;
+const MOST_TRIALS = 1_200;
 const START = 300;
 const END = 4;
 
