@@ -4,6 +4,16 @@
  * The meaning of every measure is stated beside the function that computes it.
  */
 
+import { longestChain } from './chain.ts';
+import { dragOf } from './drag.ts';
+import { flowOf } from './flow.ts';
+import { mustDoSteps } from './must-do.ts';
+import type { Network } from './network.ts';
+import { orderOfPlay } from './order-of-play.ts';
+import { tiedSteps } from './ties.ts';
+import { latest, timesOf } from './times.ts';
+import { WhatIf } from './what-if.ts';
+
 /** One node index of the network. */
 export type Index = number;
 
@@ -43,11 +53,15 @@ export interface Fewest {
   readonly bound: number;
 }
 
-/** Why something is reached: what it waited for last and all else that its earliest proof uses directly. */
+/** Why something is reached: all that its earliest proof uses directly. */
 export interface Reason {
   readonly node: Index;
-  /** Holder, containers' fasteners and the needs that count towards its earliest start. */
+  /** Holder, a container's fasteners and the needs that count towards its earliest start. */
   readonly because: readonly Index[];
+  /** For a fastener its container, which has to be at hand and not open; else -1. */
+  readonly atHand: Index;
+  /** Which of `because` (and of `atHand`) it waited for last. */
+  readonly last: readonly Index[];
 }
 
 /**
@@ -60,3 +74,44 @@ export type Blockage =
   | { readonly cause: 'ring'; readonly nodes: readonly Index[] }
   | { readonly cause: 'closed'; readonly node: Index }
   | { readonly cause: 'missing'; readonly node: Index; readonly need: number; readonly possible: number };
+
+/** The whole set for one edit. Cost: that of its parts; all but `drag` and `tied` near linear. */
+export function measure(network: Network): Measures {
+  const { size } = network;
+  const flow = flowOf(network);
+  const times = timesOf(flow);
+  const reached = new Uint8Array(size);
+  const start = new Float64Array(size).fill(Number.POSITIVE_INFINITY);
+  const finish = new Float64Array(size).fill(Number.POSITIVE_INFINITY);
+  let steps = 0;
+  for (let node = 0; node < size; node++) {
+    const at = flow.position[node] ?? -1;
+    if (at < 0) continue;
+    reached[node] = 1;
+    steps += network.isStep[node] ?? 0;
+    start[node] = times.start[at] ?? 0;
+    finish[node] = times.finish[at] ?? 0;
+  }
+  const shortest = flow.solvable ? latest(times.finish, flow.prizes) : Number.POSITIVE_INFINITY;
+  const whatIf = new WhatIf(flow, times);
+  const drag = dragOf(network, flow, whatIf, shortest);
+  const chain = longestChain(network, flow);
+  const order = orderOfPlay(network, flow, times);
+  const number = new Int32Array(size);
+  for (let place = 0; place < order.length; place++) number[order[place] ?? 0] = place + 1;
+  return {
+    reached,
+    solvable: flow.solvable,
+    start,
+    finish,
+    shortest,
+    steps,
+    longestChain: chain.length,
+    chain: chain.steps,
+    drag,
+    tied: tiedSteps(network, flow, whatIf, shortest, drag),
+    mustDo: mustDoSteps(network, flow),
+    order,
+    number,
+  };
+}

@@ -1,0 +1,221 @@
+/**
+ * The game compiled: what every analysis and every worker gets. Plain arrays, no objects of the document, structured-cloneable.
+ * What is left out is not in it. Nodes are indices into `ids`, which are sorted by code point.
+ *
+ * All that the analyses walk is one uniform network of *events*: event i below `size` is 'node i is reached', and each container
+ * has one more, 'it is at hand' (its fasteners can be worked, it need not be open). An event waits for every one of its `all`
+ * list and for at least `k` of its `some` list; this is the whole meaning of holders, fasteners, links and needs.
+ * Cost: linear in nodes and links, plus the sorting of ids.
+ */
+import { expectedMinutes, isStep } from '../game/defaults.ts';
+import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
+import { byCodePoint } from './compare.ts';
+import { isLeftOut, parentInUse } from './left-out.ts';
+import type { Index } from './measures.ts';
+import { type Rows, reversed, rowsOf } from './rows.ts';
+
+export const KINDS: readonly Kind[] = [
+  'place',
+  'container',
+  'fastener',
+  'key',
+  'clue',
+  'tool',
+  'puzzle',
+  'prize',
+];
+
+export interface Network {
+  /** Number of nodes. */
+  readonly size: number;
+  /** Sorted by code point. */
+  readonly ids: readonly NodeId[];
+  readonly names: readonly string[];
+  readonly index: ReadonlyMap<NodeId, Index>;
+  /** Positions in KINDS. */
+  readonly kinds: Uint8Array;
+  /** The holder, or for a fastener the container that it is on; -1 for what is in the pupils' hands. */
+  readonly parent: Int32Array;
+  /** Sources of the links into a node, by index. */
+  readonly needs: Rows;
+  /** Targets of the links out of a node, by index. */
+  readonly outs: Rows;
+  /** What lies in a holder, by index; fasteners are not in it. */
+  readonly contents: Rows;
+  /** Fasteners of a container, by index. */
+  readonly fasteners: Rows;
+  /** How many needs must be met; their count for 'all'. */
+  readonly k: Int32Array;
+  /** 1 for a fastener that is no latch and to which nothing leads: it is never opened. */
+  readonly closed: Uint8Array;
+  /** 1 for what pupils spend time on. */
+  readonly isStep: Uint8Array;
+  /** Expected minutes of a step; 0 of anything else. */
+  readonly minutes: Float64Array;
+  /** Minute of play at which the teacher gives it out; 0 when not said. */
+  readonly atMinute: Float64Array;
+  readonly prizes: Int32Array;
+  readonly events: Events;
+}
+
+/** See above. `atHand` gives the second event of a container, -1 for every other node; `node` the node that an event is of. */
+export interface Events {
+  readonly count: number;
+  readonly node: Int32Array;
+  readonly atHand: Int32Array;
+  readonly all: Rows;
+  readonly some: Rows;
+  /** More than there are in `some` when that can never be met. */
+  readonly k: Int32Array;
+  /** Minutes from the start of an event to its finish. */
+  readonly minutes: Float64Array;
+  /** An event does not start before this minute. */
+  readonly release: Float64Array;
+  /** Events that have it in their `all`, and in their `some`. */
+  readonly allOf: Rows;
+  readonly someOf: Rows;
+}
+
+/** Compiles a legal game (as the reader and the edits keep it). */
+export function compile(game: Game): Network {
+  const ids: NodeId[] = [];
+  for (const id of game.nodes.keys()) if (!isLeftOut(game, id)) ids.push(id);
+  ids.sort();
+  // Code units order like code points as long as there are no surrogates.
+  if (ids.some((id) => /[\uD800-\uDFFF]/.test(id))) ids.sort(byCodePoint);
+  const size = ids.length;
+  const index = new Map<NodeId, Index>();
+  for (let i = 0; i < size; i++) index.set(ids[i] ?? '', i);
+
+  const names: string[] = [];
+  const kinds = new Uint8Array(size);
+  const parent = new Int32Array(size).fill(-1);
+  const steps = new Uint8Array(size);
+  const minutes = new Float64Array(size);
+  const atMinute = new Float64Array(size);
+  const nodes: GameNode[] = [];
+  const prizes: Index[] = [];
+  const contents = new Pairs();
+  const fasteners = new Pairs();
+  for (let i = 0; i < size; i++) {
+    const node = game.nodes.get(ids[i] ?? '');
+    if (node === undefined) continue;
+    nodes.push(node);
+    names.push(node.name);
+    kinds[i] = KINDS.indexOf(node.kind);
+    const parentId = parentInUse(game, node.id);
+    const at = parentId === undefined ? undefined : index.get(parentId);
+    if (at !== undefined) {
+      parent[i] = at;
+      (node.kind === 'fastener' ? fasteners : contents).add(at, i);
+    }
+    if (isStep(node)) steps[i] = 1;
+    minutes[i] = expectedMinutes(node);
+    atMinute[i] = node.atMinute ?? 0;
+    if (node.kind === 'prize') prizes.push(i);
+  }
+
+  const outs = outsOf(game, index, size);
+  const needs = reversed(outs, size);
+  const k = new Int32Array(size);
+  const closed = new Uint8Array(size);
+  for (let i = 0; i < size; i++) {
+    const node = nodes[i];
+    const count = (needs.starts[i + 1] ?? 0) - (needs.starts[i] ?? 0);
+    k[i] = node?.need === undefined || node.need === 'all' ? count : node.need;
+    if (node?.kind === 'fastener' && node.type !== 'latch' && count === 0) closed[i] = 1;
+  }
+  const base = {
+    size,
+    ids,
+    names,
+    index,
+    kinds,
+    parent,
+    needs,
+    outs: reversed(needs, size),
+    contents: contents.rows(size),
+    fasteners: fasteners.rows(size),
+    k,
+    closed,
+    isStep: steps,
+    minutes,
+    atMinute,
+    prizes: Int32Array.from(prizes),
+  };
+  return { ...base, events: eventsOf(base) };
+}
+
+/** Owner and item pairs in the making. */
+class Pairs {
+  readonly owners: number[] = [];
+  readonly items: number[] = [];
+
+  add(owner: number, item: number) {
+    this.owners.push(owner);
+    this.items.push(item);
+  }
+
+  rows(count: number): Rows {
+    return rowsOf(count, this.owners, this.items);
+  }
+}
+
+/** Links between used nodes, by source. */
+function outsOf(game: Game, index: ReadonlyMap<NodeId, Index>, size: number): Rows {
+  const pairs = new Pairs();
+  for (const link of game.links.values()) {
+    const from = index.get(link.from);
+    const to = index.get(link.to);
+    if (from !== undefined && to !== undefined) pairs.add(from, to);
+  }
+  return pairs.rows(size);
+}
+
+function eventsOf(network: Omit<Network, 'events'>): Events {
+  const { size, kinds, parent, needs, fasteners } = network;
+  const CONTAINER = KINDS.indexOf('container');
+  const FASTENER = KINDS.indexOf('fastener');
+  const node = Array.from({ length: size }, (_, i) => i);
+  const atHand = new Int32Array(size).fill(-1);
+  for (let i = 0; i < size; i++) {
+    if (kinds[i] === CONTAINER) atHand[i] = node.push(i) - 1;
+  }
+  const count = node.length;
+  const k = new Int32Array(count);
+  const minutes = new Float64Array(count);
+  const release = new Float64Array(count);
+  minutes.set(network.minutes);
+  const all = new Pairs();
+  const some = new Pairs();
+  for (let i = 0; i < size; i++) {
+    const hand = atHand[i] ?? -1;
+    const waiting = hand < 0 ? i : hand;
+    const above = parent[i] ?? -1;
+    if (above >= 0) all.add(waiting, kinds[i] === FASTENER ? (atHand[above] ?? above) : above);
+    for (let at = needs.starts[i] ?? 0; at < (needs.starts[i + 1] ?? 0); at++) {
+      some.add(waiting, needs.items[at] ?? 0);
+    }
+    k[waiting] = network.closed[i] === 1 ? Math.max(1, network.k[i] ?? 0) : (network.k[i] ?? 0);
+    release[waiting] = network.atMinute[i] ?? 0;
+    if (hand < 0) continue;
+    all.add(i, hand);
+    for (let at = fasteners.starts[i] ?? 0; at < (fasteners.starts[i + 1] ?? 0); at++) {
+      all.add(i, fasteners.items[at] ?? 0);
+    }
+  }
+  const allRows = all.rows(count);
+  const someRows = some.rows(count);
+  return {
+    count,
+    node: Int32Array.from(node),
+    atHand,
+    all: allRows,
+    some: someRows,
+    k,
+    minutes,
+    release,
+    allOf: reversed(allRows, count),
+    someOf: reversed(someRows, count),
+  };
+}
