@@ -1,10 +1,13 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { startKeeping } from './keep/index.ts';
 import './shell/tokens.css';
 import './shell/base.css';
 import './shell/signs.css';
 import './shell/kind-shape.css';
 import { Page } from './shell/Page.tsx';
+
+void startKeeping();
 
 const mount = document.getElementById('page');
 if (mount) {

@@ -1,0 +1,107 @@
+/** Games that come from outside: from files, from examples, from another game here. None takes the place of another. */
+import type { GameDocument } from '../../src/game/model.ts';
+import { sameContent } from '../../src/game/write.ts';
+import type { Example } from '../../src/words/examples.ts';
+import { copyTitle, NEWS, titleOf } from '../../src/words/keep.ts';
+import { freshId } from '../store/ids.ts';
+import { contentOf, inTurn, openNow, shelve, tell } from './keeping.ts';
+import { type Reading, readFile } from './reading.ts';
+import type { KeptGame } from './shelf.ts';
+import { type ReadFailure, useKeep } from './state.ts';
+
+type Read = Extract<Reading, { ok: true }>;
+
+/** `here`: the same game with the same content was kept already. `beside`: the same game was, with other content. */
+interface Arrival {
+  readonly id: string;
+  readonly title: string | undefined;
+  readonly how: 'here' | 'beside' | 'new';
+}
+
+/** Those that may be the game that arrives. One without an id of its own is known by its title. */
+export function namesakes(
+  games: readonly KeptGame[],
+  { document, idGiven }: Pick<Read, 'document' | 'idGiven'>,
+): readonly KeptGame[] {
+  const { id } = document.provenance;
+  const { title } = document.game.head;
+  return games.filter(
+    (game) =>
+      game.deleted === undefined && (idGiven ? game.title === title : game.id === id || game.basedOn === id),
+  );
+}
+
+async function arrive(read: Read, since: Partial<KeptGame>): Promise<Arrival> {
+  const { game, provenance } = read.document;
+  const { title } = game.head;
+  const candidates = namesakes(useKeep.getState().games, read);
+  for (const { id } of candidates) {
+    const content = await contentOf(id);
+    if (content && sameContent(content, game)) return { id, title, how: 'here' };
+  }
+  const copied = { id: freshId(), revision: 0, basedOn: provenance.id };
+  const document: GameDocument = { game, provenance: read.idGiven ? provenance : copied };
+  await shelve(document, since);
+  return { id: document.provenance.id, title, how: candidates.length > 0 ? 'beside' : 'new' };
+}
+
+function sentenceFor(arrivals: readonly Arrival[]): string | undefined {
+  const [only, second] = arrivals;
+  if (second) return NEWS.several(arrivals.length);
+  if (only?.how === 'here') return NEWS.here(titleOf(only.title));
+  if (only?.how === 'beside') return NEWS.beside(titleOf(only.title));
+  return undefined;
+}
+
+/** Opens games from files. The first that can be read is shown; of each other file it is said what is wrong with it. */
+export function openFiles(files: Iterable<File>): Promise<unknown> {
+  return inTurn(async () => {
+    const arrivals: Arrival[] = [];
+    const failures: ReadFailure[] = [];
+    const notes: string[] = [];
+    for (const file of files) {
+      const reading = await readFile(file);
+      if (!reading.ok) {
+        failures.push({ file: file.name, lines: reading.lines });
+        continue;
+      }
+      notes.push(...reading.notes);
+      arrivals.push(await arrive(reading, { filed: file.lastModified }));
+    }
+    const [first] = arrivals;
+    if (first) await openNow(first.id);
+    const sentence = [sentenceFor(arrivals), ...notes].filter((part) => part !== undefined).join(' ');
+    useKeep.setState({ failures, news: sentence === '' ? undefined : { sentence } });
+  });
+}
+
+/** Opens an example as a copy of its own; an untouched copy from before is opened again. */
+export function openExample({ slug, title }: Example): Promise<unknown> {
+  return inTurn(async () => {
+    const reading = await fetchExample(slug);
+    if (!reading?.ok) return tell({ sentence: NEWS.exampleMissing(title) });
+    const { id } = await arrive(reading, {});
+    await openNow(id);
+    useKeep.setState({ news: undefined, failures: [] });
+  });
+}
+
+/** Undefined: there is no such file, or no way to it. */
+async function fetchExample(slug: string): Promise<Reading | undefined> {
+  try {
+    const answer = await fetch(`./games/${slug}.latchmap.json`);
+    return answer.ok ? await readFile(await answer.blob()) : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** A second game with the same content and a title that says so. The open game stays. */
+export function duplicateGame(id: string): Promise<unknown> {
+  return inTurn(async () => {
+    const content = await contentOf(id);
+    if (!content) return;
+    const game = { ...content, head: { ...content.head, title: copyTitle(content.head.title) } };
+    await shelve({ game, provenance: { id: freshId(), revision: 0, basedOn: id } }, { changes: 1 });
+  });
+}

@@ -1,0 +1,43 @@
+import { describe, expect, test } from 'vitest';
+import { readFile, readText } from '../../../app/keep/reading.ts';
+import { MAX_LENGTH } from '../../../src/game/read.ts';
+
+const GAME = '{"format":"latchmap","version":1,"nodes":[],"links":[]}';
+
+describe('files', () => {
+  test('one that is too large is refused unread', async () => {
+    let read = false;
+    const file = new Blob(['']);
+    Object.defineProperty(file, 'size', { value: MAX_LENGTH + 1 });
+    Object.defineProperty(file, 'text', {
+      value: async () => {
+        read = true;
+        return GAME;
+      },
+    });
+    expect(await readFile(file)).toEqual({ ok: false, lines: [expect.any(String)] });
+    expect(read).toBe(false);
+  });
+
+  test('one that the browser cannot read is refused with a sentence', async () => {
+    const file = new Blob([GAME]);
+    Object.defineProperty(file, 'text', {
+      value: () => Promise.reject(new DOMException('', 'NotFoundError')),
+    });
+    expect(await readFile(file)).toEqual({ ok: false, lines: [expect.any(String)] });
+  });
+
+  test('an id is given only to a game that has none', () => {
+    const own = readText(GAME.replace('{', '{"id":"mine",'));
+    expect(own).toMatchObject({ ok: true, idGiven: false, document: { provenance: { id: 'mine' } } });
+    expect(readText(GAME)).toMatchObject({ ok: true, idGiven: true });
+  });
+
+  test('what is wrong comes as lines, what was left away as notes', () => {
+    expect(readText('{')).toEqual({ ok: false, lines: [expect.any(String)] });
+    expect(readText(GAME.replace('{', '{"__proto__":{},'))).toMatchObject({
+      ok: true,
+      notes: [expect.stringContaining('__proto__')],
+    });
+  });
+});
