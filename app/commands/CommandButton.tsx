@@ -1,0 +1,28 @@
+/** A button that runs a command and says its keys. */
+import { Sign, type SignName } from '../shell/signs.tsx';
+import type { CommandName } from './registry.ts';
+import { useCommand } from './use-command.ts';
+
+export function CommandButton({
+  name,
+  sign,
+  className = 'button',
+}: {
+  name: CommandName;
+  sign?: SignName;
+  className?: string;
+}) {
+  const { label, enabled, keys, run } = useCommand(name);
+  return (
+    <button
+      type="button"
+      className={className}
+      disabled={!enabled}
+      title={keys === undefined ? label : `${label} (${keys})`}
+      onClick={run}
+    >
+      {sign && <Sign name={sign} />}
+      {label}
+    </button>
+  );
+}

@@ -1,0 +1,138 @@
+/** Every command, in the order in which the list of keys shows them. */
+import { COMMANDS } from '../../src/words/screen-commands.ts';
+import { beginGame, openFile, saveToFile } from '../keep/index.ts';
+import { useGame } from '../store/game.ts';
+import { useView } from '../store/view.ts';
+import { canvas } from './canvas.ts';
+import { copySelection, cutSelection, pasteHere } from './clipboard.ts';
+import type { Command, Situation } from './command.ts';
+import { useKeys } from './keys-dialog.ts';
+import {
+  duplicateSelection,
+  leaveOutSelection,
+  removeSelection,
+  selectAll,
+  selectionLeftOut,
+} from './selection.ts';
+
+const game = () => useGame.getState();
+const view = () => useView.getState();
+
+const selected = (now: Situation) => now.view.nodes.size > 0;
+const anything = (now: Situation) => selected(now) || now.view.links.size > 0;
+const editable = (now: Situation) => !now.game.readOnly;
+const filled = (now: Situation) => now.game.game.nodes.size > 0;
+const always = () => true;
+
+/** The one thing selected, when it is one. */
+const single = (now: Situation) => (now.view.nodes.size === 1 ? [...now.view.nodes][0] : undefined);
+
+const REGISTRY = {
+  undo: {
+    label: () => COMMANDS.undo,
+    keys: ['Mod+Z'],
+    when: (now) => editable(now) && now.game.history.past.length > 0,
+    run: () => game().undo(),
+  },
+  redo: {
+    label: () => COMMANDS.redo,
+    keys: ['Mod+Shift+Z', 'Mod+Y'],
+    when: (now) => editable(now) && now.game.history.future.length > 0,
+    run: () => game().redo(),
+  },
+  cut: {
+    label: () => COMMANDS.cut,
+    keys: ['Mod+X'],
+    byEvent: true,
+    when: (now) => editable(now) && selected(now),
+    run: cutSelection,
+  },
+  copy: { label: () => COMMANDS.copy, keys: ['Mod+C'], byEvent: true, when: selected, run: copySelection },
+  paste: { label: () => COMMANDS.paste, keys: ['Mod+V'], byEvent: true, when: editable, run: pasteHere },
+  duplicate: {
+    label: () => COMMANDS.duplicate,
+    keys: ['Mod+D'],
+    when: (now) => editable(now) && selected(now),
+    run: duplicateSelection,
+  },
+  delete: {
+    label: () => COMMANDS.delete,
+    keys: ['Delete', 'Backspace'],
+    when: (now) => editable(now) && anything(now),
+    run: removeSelection,
+  },
+  selectAll: { label: () => COMMANDS.selectAll, keys: ['Mod+A'], when: filled, run: selectAll },
+  lift: {
+    label: (now) => (now.view.lifted === undefined ? COMMANDS.lift : COMMANDS.putBack),
+    keys: ['Alt+L'],
+    when: (now) => now.view.lifted !== undefined || single(now) !== undefined,
+    run: () => view().lift(view().lifted === undefined ? [...view().nodes][0] : undefined),
+  },
+  leaveOut: {
+    label: (now) => (selectionLeftOut(now) ? COMMANDS.useAgain : COMMANDS.leaveOut),
+    keys: ['Alt+N'],
+    when: (now) => editable(now) && selected(now),
+    run: leaveOutSelection,
+  },
+  heat: {
+    label: () => COMMANDS.heat,
+    keys: ['Alt+M'],
+    when: filled,
+    run: () => view().setHeat(!view().heat),
+  },
+  fit: {
+    label: () => COMMANDS.fit,
+    keys: ['Home'],
+    when: () => canvas() !== undefined,
+    run: () => canvas()?.fit(),
+  },
+  zoomIn: {
+    label: () => COMMANDS.zoomIn,
+    keys: ['Alt+ArrowUp'],
+    when: () => canvas() !== undefined,
+    run: () => canvas()?.zoomIn(),
+  },
+  zoomOut: {
+    label: () => COMMANDS.zoomOut,
+    keys: ['Alt+ArrowDown'],
+    when: () => canvas() !== undefined,
+    run: () => canvas()?.zoomOut(),
+  },
+  save: { label: () => COMMANDS.save, keys: ['Mod+S'], when: always, run: () => void saveToFile() },
+  open: { label: () => COMMANDS.open, keys: ['Mod+O'], when: always, run: openFile },
+  fresh: { label: () => COMMANDS.fresh, keys: [], when: always, run: () => void beginGame() },
+  escape: {
+    label: () => COMMANDS.escape,
+    keys: ['Escape'],
+    when: (now) => now.view.lifted !== undefined || anything(now),
+    run: () => {
+      if (view().lifted === undefined) view().select([]);
+      else view().lift(undefined);
+    },
+  },
+  keys: {
+    label: () => COMMANDS.keys,
+    keys: ['?'],
+    when: always,
+    run: () => useKeys.setState({ open: true }),
+  },
+} satisfies Record<string, Omit<Command, 'name'>>;
+
+export type CommandName = keyof typeof REGISTRY;
+
+const byName = new Map<CommandName, Command>();
+for (const name of Object.keys(REGISTRY).filter(isCommandName)) byName.set(name, { ...REGISTRY[name], name });
+
+function isCommandName(name: string): name is CommandName {
+  return Object.hasOwn(REGISTRY, name);
+}
+
+export const COMMAND_LIST: readonly Command[] = [...byName.values()];
+
+export function command(name: CommandName): Command {
+  return { ...REGISTRY[name], name };
+}
+
+export function situation(): Situation {
+  return { game: game(), view: view() };
+}

@@ -1,0 +1,39 @@
+/** What the commands do with the selection. */
+import { duplicateEdits, removeEdits } from '../../src/game/edits/copies.ts';
+import { useGame } from '../store/game.ts';
+import { freshId } from '../store/ids.ts';
+import { useView } from '../store/view.ts';
+import type { Situation } from './command.ts';
+
+/** Copies stand this far to the side of what they were copied from, in pixels of the map. */
+export const BESIDE = { x: 32, y: 32 };
+
+export function duplicateSelection(): void {
+  const { game, apply } = useGame.getState();
+  const { nodes, select } = useView.getState();
+  const copies = duplicateEdits(game, nodes, freshId, BESIDE);
+  if (apply(copies.edits)) select(copies.ids);
+}
+
+export function removeSelection(): void {
+  const { game, apply } = useGame.getState();
+  const { nodes, links, select } = useView.getState();
+  if (apply(removeEdits(game, nodes, links))) select([]);
+}
+
+export function selectAll(): void {
+  const { game } = useGame.getState();
+  useView.getState().select(game.nodes.keys(), game.links.keys());
+}
+
+/** All that is selected is left out already. */
+export function selectionLeftOut({ game, view }: Situation): boolean {
+  const nodes = [...view.nodes].flatMap((id) => game.game.nodes.get(id) ?? []);
+  return nodes.length > 0 && nodes.every((node) => node.leftOut === true);
+}
+
+export function leaveOutSelection(): void {
+  const game = useGame.getState();
+  const view = useView.getState();
+  game.apply([{ type: 'leaveOut', ids: [...view.nodes], leftOut: !selectionLeftOut({ game, view }) }]);
+}

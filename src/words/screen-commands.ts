@@ -1,0 +1,58 @@
+/** What the commands are called, on buttons, in menus and in the list of keys. */
+
+export const COMMANDS = {
+  undo: 'Undo',
+  redo: 'Redo',
+  cut: 'Cut',
+  copy: 'Copy',
+  paste: 'Paste',
+  duplicate: 'Duplicate',
+  delete: 'Remove',
+  selectAll: 'Select everything',
+  lift: 'What if nobody finds this?',
+  putBack: 'Put it back',
+  leaveOut: 'Not today',
+  useAgain: 'Use it again',
+  heat: 'Where the time goes',
+  fit: 'The whole map in view',
+  zoomIn: 'Larger',
+  zoomOut: 'Smaller',
+  save: 'Save to a file',
+  open: 'Open a file',
+  fresh: 'New game',
+  escape: 'Let go: selection, lifted thing',
+  keys: 'Keys',
+} as const;
+
+export const KEYS = {
+  title: 'Keys',
+  hint: 'Keys do nothing while you type in a field.',
+  close: 'Close',
+  /** Further keys that the map answers by itself. */
+  onMap: [
+    { keys: 'Tab', what: 'From thing to thing on the map' },
+    { keys: 'Enter', what: 'Select a thing and open its form' },
+    { keys: 'Shift + Enter', what: 'Select one more, or one less' },
+    { keys: 'Arrow keys', what: 'Move what is selected; with Shift farther' },
+  ],
+  or: 'or',
+};
+
+const KEY_WORDS = new Map([
+  ['Mod', 'Ctrl'],
+  ['ArrowUp', 'Up'],
+  ['ArrowDown', 'Down'],
+  ['Escape', 'Esc'],
+]);
+
+/** 'Mod+Shift+Z' as 'Ctrl + Shift + Z', on a Mac with its own names. */
+export function keyName(shortcut: string, mac: boolean): string {
+  return shortcut
+    .split('+')
+    .map((key) => {
+      if (mac && key === 'Mod') return 'Cmd';
+      if (mac && key === 'Alt') return 'Option';
+      return KEY_WORDS.get(key) ?? key;
+    })
+    .join(' + ');
+}
