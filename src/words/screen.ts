@@ -1,9 +1,11 @@
 /** What stands on the page itself: its parts, buttons and captions. */
+import type { LessonPlan } from '../game/defaults.ts';
 import type { Kind } from '../game/model.ts';
+import { count } from './numbers.ts';
 
 export const PRODUCT = 'Latchmap';
 
-/** The plain word for each kind. */
+/** The plain word for each kind, as it stands under the things to drag. */
 export const KIND_NAMES: Readonly<Record<Kind, string>> = {
   place: 'Place',
   container: 'Box',
@@ -17,11 +19,82 @@ export const KIND_NAMES: Readonly<Record<Kind, string>> = {
 
 export const PALETTE = {
   label: 'Things to drag onto the map',
-  add: (name: string) => `Add: ${name}. Drag it onto the map, or press to add it.`,
+  add: (name: string) => `${name}: drag it onto the map, or press to add it`,
 };
 
 export const PAGE = {
   map: 'Map of the game',
-  panel: 'What is true of the game',
+  panel: 'What is true of the game, and the form of what is selected',
+  verdict: 'Can it be won?',
+  wins: 'It can be won:',
+  stopped: 'It cannot be won:',
+  without: 'Without it:',
+  dismiss: 'Close',
+  documentTitle: (title: string) => (title === '' ? PRODUCT : `${title} – ${PRODUCT}`),
+};
+
+export const TITLE = {
+  nameless: 'Game without a title',
+  label: 'Title of the game',
+  change: (title: string) => `${title}: change the title`,
+};
+
+export const LESSON = {
+  title: 'The lesson',
+  open: 'Change the lesson',
+  ages: 'Ages',
+  agesHint: '9-10',
+  pupils: 'Pupils',
+  teams: 'Teams, each with its own set',
+  minutes: 'Minutes',
+  hints: 'Hints a team may ask for',
+  gameTitle: 'Title',
+  summary: 'What the game is about',
+  objectives: 'What pupils learn',
+  objective: (number: number) => `Objective ${number}`,
+  objectiveCode: (number: number) => `Its code in the curriculum, objective ${number}`,
+  codeHint: 'code',
+  addObjective: 'Add an objective',
+  removeObjective: (number: number) => `Remove objective ${number}`,
+  done: 'Done',
+};
+
+/** '24 pupils in 6 teams, each with its own set · 40 minutes'. */
+export function lessonLine(lesson: LessonPlan): string {
+  const pupils = count(lesson.pupils, 'pupil');
+  const teams =
+    lesson.teams > 1 ? `${pupils} in ${count(lesson.teams, 'team')}, each with its own set` : pupils;
+  return `${teams} · ${count(lesson.minutes, 'minute')}`;
+}
+
+export const SHARE = {
   share: 'Share',
+  line: 'The file holds the whole game. A colleague opens it on this page under Games, or drops it onto the page. Nothing is sent by itself.',
+  save: 'Save to a file',
+};
+
+export const PANEL = {
+  tab: 'Panel',
+  close: 'Close the panel',
+  stops: 'Stops the game',
+  look: 'Worth a look',
+  nothingToSay: 'Nothing stops the game, and nothing is worth a second look.',
+  empty:
+    'What stops the game, what is worth a look and the order of play stand here as soon as something lies on the map.',
+  order: 'Order of play',
+  steps: (n: number) => count(n, 'step'),
+  stopsAfter: (n: number) => `stops after ${n}`,
+  noSteps: 'No step can be done yet.',
+  show: 'Show',
+  longestChain: (n: number) => `Longest chain: ${count(n, 'step')} one after another`,
+  needed: (n: number) => (n === 1 ? '1 step cannot be skipped' : `${n} steps cannot be skipped`),
+  inChain: 'in the chain',
+  cannotSkip: 'cannot be skipped',
+  unmark: 'Show all alike',
+};
+
+export const LIFT = {
+  inClass: 'If it happens in class',
+  putBack: 'Put it back',
+  left: 'What can still be done',
 };

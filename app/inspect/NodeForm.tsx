@@ -1,0 +1,40 @@
+/** The form of one thing, in the order in which a teacher would tell it. */
+import type { GameNode } from '../../src/game/model.ts';
+import { FormHead } from './FormHead.tsx';
+import { Actions } from './parts/Actions.tsx';
+import { Answer } from './parts/Answer.tsx';
+import { Behind, Contents } from './parts/Contents.tsx';
+import { Hands } from './parts/Hands.tsx';
+import { HowLong } from './parts/HowLong.tsx';
+import { LiesIn } from './parts/LiesIn.tsx';
+import { LockCode } from './parts/LockCode.tsx';
+import { NameField } from './parts/NameField.tsx';
+import { NeededFor } from './parts/NeededFor.tsx';
+import { Needs } from './parts/Needs.tsx';
+import { OpensWith } from './parts/OpensWith.tsx';
+import { Quickest } from './parts/Quickest.tsx';
+import { Texts } from './parts/Texts.tsx';
+import { When } from './parts/When.tsx';
+
+export function NodeForm({ node }: { node: GameNode }) {
+  return (
+    <>
+      <FormHead node={node} />
+      <NameField node={node} />
+      {node.kind === 'fastener' && <OpensWith node={node} />}
+      {node.kind === 'fastener' && <LockCode node={node} />}
+      {(node.kind === 'puzzle' || node.kind === 'clue') && <Answer node={node} />}
+      {node.kind !== 'place' && node.kind !== 'puzzle' && <LiesIn node={node} />}
+      {(node.kind === 'place' || node.kind === 'container') && <Contents node={node} />}
+      {node.kind === 'fastener' && <Behind box={node.on} />}
+      <Texts node={node} />
+      <Needs node={node} />
+      {node.kind !== 'prize' && <NeededFor node={node} />}
+      <HowLong node={node} />
+      <Hands node={node} />
+      <When node={node} />
+      <Quickest node={node} />
+      <Actions />
+    </>
+  );
+}

@@ -1,0 +1,61 @@
+/** A labelled field of one line or several, bound to a value of the game through a draft. */
+import { useId } from 'react';
+import { type Reading, useDraft } from './draft.ts';
+
+export interface TextFieldProps<T> {
+  readonly label: string;
+  /** Where the section's heading says it already. */
+  readonly labelAloud?: boolean;
+  readonly shown: string;
+  readonly read: (raw: string) => Reading<T>;
+  readonly write: (value: T) => void;
+  readonly hint?: string;
+  readonly placeholder?: string;
+  readonly lines?: number;
+  readonly numeric?: boolean;
+  readonly className?: string;
+}
+
+export function TextField<T>(props: TextFieldProps<T>) {
+  const id = useId();
+  const draft = useDraft(props.shown, props.read, props.write);
+  const said = [draft.wrong && `${id}-wrong`, props.hint && `${id}-hint`].filter(Boolean).join(' ');
+  const field = {
+    id,
+    className: `field ${props.className ?? ''}`,
+    value: draft.value,
+    placeholder: props.placeholder,
+    'aria-invalid': draft.wrong !== undefined,
+    'aria-describedby': said === '' ? undefined : said,
+    onChange: (event: React.ChangeEvent<HTMLInputElement | HTMLTextAreaElement>) =>
+      draft.change(event.target.value),
+    onBlur: draft.leave,
+  };
+  return (
+    <div>
+      <label className={props.labelAloud ? 'aloud' : 'label'} htmlFor={id}>
+        {props.label}
+      </label>
+      {props.lines === undefined ? (
+        <input {...field} inputMode={props.numeric ? 'numeric' : 'text'} autoComplete="off" />
+      ) : (
+        <textarea {...field} rows={props.lines} />
+      )}
+      {draft.wrong && (
+        <p className="field-error" id={`${id}-wrong`}>
+          {draft.wrong}
+        </p>
+      )}
+      {props.hint && (
+        <p className="hint" id={`${id}-hint`}>
+          {props.hint}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** Text as it stands; an empty field takes the value away. */
+export function readText(raw: string): Reading<string | undefined> {
+  return { value: raw === '' ? undefined : raw };
+}

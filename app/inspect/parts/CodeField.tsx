@@ -1,0 +1,118 @@
+/** A code or answer: as plates of symbols, and as a field while it is being changed. */
+import { useEffect, useId, useRef, useState } from 'react';
+import { normaliseCode, symbolsOf } from '../../../src/game/codes.ts';
+import { FORM } from '../../../src/words/screen-form.ts';
+import { Sign, type SignName } from '../../shell/signs.tsx';
+import { useDraft } from '../draft.ts';
+import { readText } from '../TextField.tsx';
+import { typeField } from '../write.ts';
+import './code-field.css';
+
+type Direction = keyof typeof FORM.directions;
+const DIRECTIONS: readonly Direction[] = ['U', 'D', 'L', 'R'];
+
+function isDirection(symbol: string): symbol is Direction {
+  return DIRECTIONS.some((letter) => letter === symbol);
+}
+
+const DRAWN: Readonly<Record<Direction, SignName>> = { U: 'up', D: 'down', L: 'left', R: 'right' };
+
+function Plate({ symbol, directions }: { symbol: string; directions: boolean }) {
+  return (
+    <span className="code-plate">
+      {directions && isDirection(symbol) && <Sign name={DRAWN[symbol]} />}
+      {symbol}
+    </span>
+  );
+}
+
+export interface CodeFieldProps {
+  readonly id: string;
+  /** The document's field: `code` of a lock, `answer` of a puzzle or clue. */
+  readonly field: 'code' | 'answer';
+  readonly label: string;
+  readonly raw: string | undefined;
+  /** Symbols are directions: drawn as arrows, with buttons to add them. */
+  readonly directions: boolean;
+}
+
+export function CodeField({ id, field, label, raw, directions }: CodeFieldProps) {
+  const inputId = useId();
+  const [changing, setChanging] = useState(false);
+  const draft = useDraft(raw ?? '', readText, (value) => typeField(id, field, value));
+  const symbols = symbolsOf(normaliseCode(draft.value)).map((symbol, at) => ({
+    symbol,
+    key: `${at} ${symbol}`,
+  }));
+  const whole = useRef<HTMLFieldSetElement>(null);
+
+  useEffect(() => {
+    if (changing) whole.current?.querySelector('input')?.focus();
+  }, [changing]);
+
+  const leave = (event: React.FocusEvent) => {
+    if (whole.current?.contains(event.relatedTarget)) return;
+    setChanging(false);
+    draft.leave();
+  };
+  const plates = symbols.map(({ symbol, key }) => (
+    <Plate key={key} symbol={symbol} directions={directions} />
+  ));
+
+  if (!changing && symbols.length > 0) {
+    const spoken = `${label} ${symbols.map(({ symbol }) => (directions && isDirection(symbol) ? FORM.directions[symbol] : symbol)).join(' ')}`;
+    return (
+      <button
+        type="button"
+        className="code-plates"
+        aria-label={FORM.changeCode(spoken)}
+        onClick={() => setChanging(true)}
+      >
+        {plates}
+      </button>
+    );
+  }
+  return (
+    <fieldset ref={whole} onBlur={leave} aria-label={label}>
+      <label className="aloud" htmlFor={inputId}>
+        {label}
+      </label>
+      <input
+        id={inputId}
+        className="field code"
+        value={draft.value}
+        placeholder={FORM.noCode}
+        autoComplete="off"
+        autoCapitalize="characters"
+        spellCheck={false}
+        onChange={(event) => {
+          setChanging(true);
+          draft.change(event.target.value);
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter' || event.key === 'Escape') event.currentTarget.blur();
+        }}
+      />
+      {directions && (
+        <div className="code-directions">
+          {DIRECTIONS.map((letter) => (
+            <button
+              key={letter}
+              type="button"
+              className="button"
+              aria-label={`${FORM.addSymbol} ${FORM.directions[letter]}`}
+              onClick={() => {
+                setChanging(true);
+                draft.change(`${draft.value}${letter}`);
+              }}
+            >
+              <Sign name={DRAWN[letter]} />
+              {letter}
+            </button>
+          ))}
+        </div>
+      )}
+      {directions && <p className="hint">{FORM.directionHint}</p>}
+    </fieldset>
+  );
+}

@@ -1,0 +1,58 @@
+/** What lies in a place or box, what hangs on it, and what a lock keeps shut. */
+import { childrenOf, type Game, type GameNode, type NodeId } from '../../../src/game/model.ts';
+import { FORM } from '../../../src/words/screen-form.ts';
+import { NodeLink } from '../../shell/NodeLink.tsx';
+import { useGame } from '../../store/game.ts';
+import { Section } from '../Section.tsx';
+import { shownName } from './holders.ts';
+
+/** In the order of the tray. */
+function rows(game: Game, holder: NodeId, locks: boolean): GameNode[] {
+  const y = (node: GameNode) => game.positions.get(node.id)?.y ?? Number.POSITIVE_INFINITY;
+  return [...(childrenOf(game).get(holder) ?? [])]
+    .filter((node) => (node.kind === 'fastener') === locks)
+    .sort((a, b) => (y(a) < y(b) ? -1 : y(a) > y(b) ? 1 : a.name.localeCompare(b.name, 'en')));
+}
+
+function Names({ nodes, none }: { nodes: readonly GameNode[]; none: string }) {
+  if (nodes.length === 0) return <p className="quiet">{none}</p>;
+  return (
+    <ul className="form-names">
+      {nodes.map((node) => (
+        <li key={node.id}>
+          <NodeLink id={node.id}>{shownName(node)}</NodeLink>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+export function Contents({ node }: { node: GameNode }) {
+  const game = useGame((state) => state.game);
+  return (
+    <>
+      {node.kind === 'container' && (
+        <Section title={FORM.locks}>
+          <Names nodes={rows(game, node.id, true)} none={FORM.noLocks} />
+        </Section>
+      )}
+      <Section title={FORM.contents}>
+        <Names nodes={rows(game, node.id, false)} none={FORM.nothingInside} />
+      </Section>
+    </>
+  );
+}
+
+export function Behind({ box }: { box: NodeId }) {
+  const game = useGame((state) => state.game);
+  const carrier = game.nodes.get(box);
+  if (!carrier) return null;
+  return (
+    <Section title={FORM.behind}>
+      <p>
+        <NodeLink id={box}>{shownName(carrier)}</NodeLink>
+      </p>
+      <Names nodes={rows(game, box, false)} none={FORM.nothingInside} />
+    </Section>
+  );
+}

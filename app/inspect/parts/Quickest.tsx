@@ -1,0 +1,24 @@
+/** What a step costs at the quickest: the minutes that it adds to the end, or with which others it is tied. */
+import { useMemo } from 'react';
+import { onlyWith } from '../../../src/engine/ties.ts';
+import type { GameNode } from '../../../src/game/model.ts';
+import { atTheQuickest, FORM } from '../../../src/words/screen-form.ts';
+import { useAssessment } from '../../store/assessment.ts';
+import { Section } from '../Section.tsx';
+
+export function Quickest({ node }: { node: GameNode }) {
+  const { network, measures } = useAssessment();
+  const i = network.index.get(node.id) ?? -1;
+  const partners = useMemo(
+    () => (measures.tied[i] === 1 ? onlyWith(network, measures, i) : []),
+    [network, measures, i],
+  );
+  if (!measures.solvable || network.isStep[i] !== 1 || measures.reached[i] !== 1) return null;
+  const numbers = partners.map((partner) => measures.number[partner] ?? 0).sort((a, b) => a - b);
+  return (
+    <Section title={FORM.atTheQuickest}>
+      <p>{atTheQuickest(measures.drag[i] ?? 0, measures.tied[i] === 1, numbers)}</p>
+      {measures.mustDo[i] === 1 && <p>{FORM.cannotSkip}</p>}
+    </Section>
+  );
+}

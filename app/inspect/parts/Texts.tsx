@@ -1,0 +1,28 @@
+import type { GameNode } from '../../../src/game/model.ts';
+import { FORM } from '../../../src/words/screen-form.ts';
+import { readText, TextField } from '../TextField.tsx';
+import { typeField } from '../write.ts';
+
+/** What pupils read, and what is for the teacher alone. */
+export function Texts({ node }: { node: GameNode }) {
+  return (
+    <section className="form-section form-stack">
+      <TextField
+        label={FORM.pupilsRead}
+        shown={node.text ?? ''}
+        read={readText}
+        write={(text) => typeField(node.id, 'text', text)}
+        placeholder={FORM.pupilsReadHint}
+        lines={node.text && node.text.length > 70 ? 4 : 2}
+      />
+      <TextField
+        label={FORM.forTeacher}
+        shown={node.note ?? ''}
+        read={readText}
+        write={(note) => typeField(node.id, 'note', note)}
+        placeholder={FORM.forTeacherHint}
+        lines={2}
+      />
+    </section>
+  );
+}

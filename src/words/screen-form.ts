@@ -1,0 +1,201 @@
+/** What stands on the forms of the panel: captions, choices and what is wrong with what was typed. */
+import type { Game, GameNode, Kind } from '../game/model.ts';
+import { kindOf } from './kinds.ts';
+import { list, minutes } from './numbers.ts';
+import type { Sentence } from './sentence.ts';
+
+/** Types of lock as the choice 'Opens with' names them. */
+const LOCK_TYPES: ReadonlyMap<string, string> = new Map([
+  ['key', 'key'],
+  ['number', 'number'],
+  ['word', 'word'],
+  ['direction', 'direction'],
+  ['dial', 'dial'],
+  ['picture', 'pictures'],
+  ['typed', 'typed in'],
+  ['latch', 'nothing'],
+]);
+
+/** A type that this version does not know is called what the file calls it. */
+export function lockTypeName(type: string): string {
+  return LOCK_TYPES.get(type) ?? type;
+}
+
+export const FORM = {
+  label: 'Form',
+  back: 'Back to the whole game',
+  step: (number: number) => `step ${number}`,
+  notReached: 'not reached',
+  name: 'Name',
+  nameMissing: 'A name tells it apart on the map.',
+  opensWith: 'Opens with',
+  moreTypes: 'more',
+  unknownType: 'This version does not know this type of lock. It opens when what it needs is there.',
+  latch: 'A latch holds the box shut and opens by hand.',
+  code: 'Code',
+  answer: 'Answer',
+  noCode: 'No code yet',
+  changeCode: (spoken: string) => `${spoken}. Change it`,
+  addSymbol: 'Add',
+  dropSymbol: 'Take the last away',
+  directions: { U: 'up', D: 'down', L: 'left', R: 'right' },
+  directionHint: 'Type U, D, L, R or press the arrows.',
+  liesIn: 'Lies in',
+  on: 'On',
+  putIn: 'Put it in…',
+  putOn: 'Put it on…',
+  now: 'now',
+  onTables: 'nothing: on the tables',
+  inHand: 'nothing: in hand from the start',
+  givenByTeacher: 'nothing: given by the teacher',
+  pupilsRead: 'Pupils read',
+  pupilsReadHint: 'The words on it, or the task.',
+  forTeacher: 'For the teacher alone',
+  forTeacherHint: 'The exact spot, or how it is solved.',
+  howLong: 'How long it takes',
+  atBest: 'at best',
+  asARule: 'as a rule',
+  atWorst: 'at worst',
+  hands: 'Pupils who can work at it together',
+  needs: 'Needs',
+  needsNothing: 'No arrow leads here.',
+  lockNeedsNothing: 'Nothing opens it yet.',
+  addNeed: 'Needs…',
+  neededFor: 'Needed for',
+  neededForNothing: 'Nothing yet.',
+  addNeededFor: 'Needed for…',
+  howMany: 'How many of these',
+  all: (count: number) => `all ${count}`,
+  anyOf: (need: number, count: number) => `any ${need} of ${count}`,
+  places: 'Which places of the code',
+  placesHint:
+    'Leave this empty where one answer is the whole code. ‘1, 3’ puts its symbols into the first and third place, in this order.',
+  wholeCode: 'the whole code',
+  removeArrow: (name: string) => `Remove the arrow: ${name}`,
+  contents: 'In it',
+  behind: 'Behind it',
+  nothingInside: 'Nothing.',
+  locks: 'Locks on it',
+  noLocks: 'None: it opens at once.',
+  atMinute: 'Given out at minute',
+  atMinuteHint: 'Empty: it is there from the start.',
+  decoy: 'Red herring: leads nowhere on purpose',
+  leftOut: 'Not today: stays in the game, is not used',
+  why: 'Why it can be reached',
+  whyNot: 'Why it cannot be reached',
+  atTheQuickest: 'At the quickest',
+  cannotSkip: 'It cannot be skipped.',
+  filter: 'Find by name',
+  nothingFits: 'Nothing here fits.',
+  close: 'Close',
+  show: 'Show',
+};
+
+/** Plural heads of the lists that things are picked from. */
+export const KIND_GROUPS: Readonly<Record<Kind, string>> = {
+  place: 'Places',
+  container: 'Boxes',
+  fastener: 'Locks',
+  key: 'Keys',
+  clue: 'Clues',
+  tool: 'Tools',
+  puzzle: 'Puzzles',
+  prize: 'Prizes',
+};
+
+/** What is wrong with what was typed. */
+export const WRONG = {
+  minutes: 'Write a time: 45 s, 1.5 or 1:30.',
+  allThree: 'Write all three times, or none.',
+  order: 'At best is the shortest, at worst the longest.',
+  wholeNumber: 'Write a whole number.',
+  fromOne: 'Write a whole number from 1.',
+  places: 'Write the places as numbers from 1: 1, 3.',
+  placesTwice: 'A place is filled once.',
+  minuteOfPlay: 'Write the minute of play: 12 or 1:30.',
+  lessonMinutes: 'Write the minutes of the lesson: 40.',
+};
+
+export function usualTime(kind: Kind): string {
+  const what: Readonly<Record<Kind, string>> = {
+    place: 'for a hiding place',
+    container: 'for a box',
+    fastener: 'for a lock',
+    key: 'for a key',
+    clue: 'for a clue',
+    tool: 'for a tool',
+    puzzle: 'for a puzzle',
+    prize: 'for a prize',
+  };
+  return `Empty: what is usual ${what[kind]}. Write 45 s, 1.5 or 1:30.`;
+}
+
+const NUMBER_WORDS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** Where a lock's code comes from: 'comes from Read the tide table, all three'. `places` undefined: the whole code. */
+export function codeComesFrom(
+  sources: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly places: readonly number[] | undefined;
+  }[],
+  length: number,
+): Sentence {
+  const first = sources[0];
+  if (!first) return [];
+  if (sources.length === 1 && first.places === undefined) {
+    const all = length > 1 ? `, all ${NUMBER_WORDS[length] ?? length}` : '';
+    return ['comes from ', { node: first.id, text: first.name }, all];
+  }
+  return sources.flatMap((source, i) => [
+    i === 0 ? 'comes from ' : i === sources.length - 1 ? ' and ' : ', ',
+    { node: source.id, text: source.name },
+    source.places ? ` (${source.places.length === 1 ? 'place' : 'places'} ${source.places.join(', ')})` : '',
+  ]);
+}
+
+export const MANY = {
+  selected: (things: number, arrows: number) =>
+    [
+      things > 0 ? `${things} ${things === 1 ? 'thing' : 'things'}` : '',
+      arrows > 0 ? `${arrows} ${arrows === 1 ? 'arrow' : 'arrows'}` : '',
+    ]
+      .filter((part) => part !== '')
+      .join(' and '),
+  mixed: 'differ',
+  usual: 'usual',
+  putIn: 'Put them all in',
+  hands: 'Pupils who can work at each together',
+};
+
+export const ARROW = {
+  heading: 'Arrow',
+  from: 'From',
+  to: 'Is needed for',
+  handsOver: 'The teacher hands it over when the puzzle is solved.',
+  remove: 'Remove the arrow',
+};
+
+/** 'Green tin', 'number lock on Green tin': what a form is the form of. */
+export function formTitle(game: Game, node: GameNode): string {
+  const name = node.name.trim();
+  if (node.kind !== 'fastener') return name === '' ? capital(kindOf(node)) : name;
+  const box = game.nodes.get(node.on)?.name.trim() ?? '';
+  return capital(`${kindOf(node)}${box === '' ? '' : ` on ${box}`}`);
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** What a step adds to the end when everything goes as fast as the estimates allow. `partners`: numbers of the steps it is tied with. */
+export function atTheQuickest(drag: number, tied: boolean, partners: readonly number[]): string {
+  if (tied) {
+    return partners.length === 0
+      ? 'No shorter alone, only with others.'
+      : `No shorter alone, only with ${list(partners.map(String), 'or')}.`;
+  }
+  return drag > 0
+    ? `It adds ${minutes(drag)} to the end.`
+    : 'It adds nothing to the end: others take longer.';
+}
