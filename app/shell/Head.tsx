@@ -1,14 +1,22 @@
 /** The head of the page: what game this is, whether it can be won, and what can be done with the whole of it. */
-import { PRODUCT } from '../../src/words/screen.ts';
 import { GamesMenu, SavedState } from '../keep/index.ts';
+import { LessonLine } from './LessonLine.tsx';
+import { ShareMenu } from './ShareMenu.tsx';
+import { Title } from './Title.tsx';
 import './head.css';
 
 export function Head() {
   return (
     <header className="head page-head">
-      <h1 className="head-title">{PRODUCT}</h1>
-      <GamesMenu />
-      <SavedState />
+      <div className="head-game">
+        <Title />
+        <LessonLine />
+      </div>
+      <div className="head-acts">
+        <SavedState />
+        <GamesMenu />
+        <ShareMenu />
+      </div>
     </header>
   );
 }

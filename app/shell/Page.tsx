@@ -1,12 +1,34 @@
 /** The whole page: head, things to drag, the map, the panel. */
+import { lazy, Suspense, useEffect } from 'react';
 import { PAGE } from '../../src/words/screen.ts';
+import { listenToClipboard } from '../commands/clipboard.ts';
+import { listenToKeys } from '../commands/keyboard.ts';
+import { useKeys } from '../commands/keys-dialog.ts';
 import { BeginHere, FileDrop, KeepNews } from '../keep/index.ts';
 import { Panel } from '../panel/Panel.tsx';
+import { useGame } from '../store/game.ts';
 import { Head } from './Head.tsx';
 import { Palette } from './Palette.tsx';
 import './page.css';
 
+const KeyList = lazy(() => import('../commands/KeyList.tsx'));
+
 export function Page() {
+  const title = useGame((state) => state.game.head.title ?? '');
+  const keysShown = useKeys((state) => state.open);
+
+  useEffect(() => {
+    document.title = PAGE.documentTitle(title.trim());
+  }, [title]);
+  useEffect(() => {
+    const stopKeys = listenToKeys();
+    const stopClipboard = listenToClipboard();
+    return () => {
+      stopKeys();
+      stopClipboard();
+    };
+  }, []);
+
   return (
     <div className="page">
       <Head />
@@ -17,6 +39,11 @@ export function Page() {
       </main>
       <Panel />
       <FileDrop />
+      {keysShown && (
+        <Suspense>
+          <KeyList />
+        </Suspense>
+      )}
     </div>
   );
 }

@@ -1,20 +1,34 @@
-/** The things to drag onto the map, in the order in which a room is set up. */
+/** The things to drag onto the map, in the order in which a room is set up; below them undo and redo. */
 import type { Kind } from '../../src/game/model.ts';
 import { KIND_NAMES, PALETTE } from '../../src/words/screen.ts';
+import { CommandButton } from '../commands/CommandButton.tsx';
+import { useGame } from '../store/game.ts';
 import { KindShape } from './KindShape.tsx';
 import './palette.css';
 
 const KINDS: readonly Kind[] = ['place', 'container', 'fastener', 'key', 'clue', 'tool', 'puzzle', 'prize'];
 
 export function Palette() {
+  const readOnly = useGame((state) => state.readOnly);
   return (
     <nav className="palette page-palette" aria-label={PALETTE.label}>
       {KINDS.map((kind) => (
-        <button key={kind} type="button" className="palette-thing" title={PALETTE.add(KIND_NAMES[kind])}>
+        <button
+          key={kind}
+          type="button"
+          className="palette-thing"
+          title={PALETTE.add(KIND_NAMES[kind])}
+          disabled={readOnly}
+        >
           <KindShape kind={kind} />
           {KIND_NAMES[kind]}
         </button>
       ))}
+      <div className="palette-acts">
+        <CommandButton name="undo" sign="undo" className="palette-act" />
+        <CommandButton name="redo" sign="redo" className="palette-act" />
+        <CommandButton name="keys" sign="keys" className="palette-act" />
+      </div>
     </nav>
   );
 }

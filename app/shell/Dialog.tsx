@@ -1,0 +1,31 @@
+/** The platform's own dialog: it keeps the focus inside, closes with Escape, and gives the focus back. */
+import { useEffect, useId, useRef } from 'react';
+import './dialog.css';
+
+export interface DialogProps {
+  readonly title: string;
+  readonly close: string;
+  readonly onClose: () => void;
+  readonly children: React.ReactNode;
+}
+
+export function Dialog({ title, close, onClose, children }: DialogProps) {
+  const id = useId();
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const element = dialog.current;
+    if (!element?.open) element?.showModal();
+    return () => element?.close();
+  }, []);
+  return (
+    <dialog ref={dialog} className="dialog" aria-labelledby={id} onCancel={onClose}>
+      <header className="dialog-head">
+        <h2 id={id}>{title}</h2>
+        <button type="button" className="button" onClick={onClose}>
+          {close}
+        </button>
+      </header>
+      <div className="dialog-body">{children}</div>
+    </dialog>
+  );
+}

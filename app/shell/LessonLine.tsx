@@ -1,0 +1,24 @@
+/** For whom the game is and how long the lesson lasts, in a line that opens the form of the lesson. */
+import { lazy, Suspense, useState } from 'react';
+import { lessonOf } from '../../src/game/defaults.ts';
+import { LESSON, lessonLine } from '../../src/words/screen.ts';
+import { useGame } from '../store/game.ts';
+
+const LessonForm = lazy(() => import('./LessonForm.tsx'));
+
+export function LessonLine() {
+  const game = useGame((state) => state.game);
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <button type="button" className="head-lesson" title={LESSON.open} onClick={() => setOpen(true)}>
+        {lessonLine(lessonOf(game))}
+      </button>
+      {open && (
+        <Suspense>
+          <LessonForm onClose={() => setOpen(false)} />
+        </Suspense>
+      )}
+    </>
+  );
+}
