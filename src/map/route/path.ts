@@ -1,0 +1,258 @@
+/**
+ * Which way a link goes, before it is known on which track: sides, and the range in which each corner may lie.
+ * The ways tried: straight down between two puzzles, one upright run, or two joined by a level run in a gap between what stands on the mat.
+ */
+import type { Rect, Side } from '../layout.ts';
+import type { End } from './ends.ts';
+
+export interface Range {
+  readonly lo: number;
+  readonly hi: number;
+}
+
+export type Way =
+  /** From the lower edge of the upper one to the upper edge of the lower one, at x. */
+  | { readonly way: 'stacked'; readonly x: Range; readonly down: boolean }
+  /** Level, upright at x, level. */
+  | { readonly way: 'one'; readonly fromSide: Side; readonly toSide: Side; readonly x: Range }
+  /** Level, upright at x1, level at y, upright at x2, level. */
+  | {
+      readonly way: 'two';
+      readonly fromSide: Side;
+      readonly toSide: Side;
+      readonly x1: Range;
+      readonly y: Range;
+      readonly x2: Range;
+    };
+
+/** Straight ahead out of a thing before the first corner, and into one after the last, where the arrowhead lies. */
+const OUT = 12;
+const IN = 18;
+/** Between a line and what it passes. */
+const CLEAR = 8;
+/** How far outside both ends a line may run that leaves and arrives on the same side. */
+const OUTSIDE = 96;
+/** In pixels of length. */
+const BEND = 24;
+const THROUGH = 900;
+
+export const edgeX = (rect: Rect, side: Side) => (side === 'left' ? rect.x : rect.x + rect.width);
+
+function crossesLevel(rect: Rect, y: number, a: number, b: number): boolean {
+  return (
+    rect.y < y && y < rect.y + rect.height && rect.x < Math.max(a, b) && Math.min(a, b) < rect.x + rect.width
+  );
+}
+
+function crossesUpright(rect: Rect, x: number, a: number, b: number): boolean {
+  return (
+    rect.x < x && x < rect.x + rect.width && rect.y < Math.max(a, b) && Math.min(a, b) < rect.y + rect.height
+  );
+}
+
+/** How far a level line at y can go from x, to the given side, before it meets something. */
+function openLevel(around: readonly Rect[], y: number, x: number, side: Side): Range {
+  let lo = Number.NEGATIVE_INFINITY;
+  let hi = Number.POSITIVE_INFINITY;
+  for (const rect of around) {
+    if (y <= rect.y || y >= rect.y + rect.height) continue;
+    if (side === 'right' && rect.x >= x - 1) hi = Math.min(hi, rect.x - CLEAR);
+    if (side === 'left' && rect.x + rect.width <= x + 1) lo = Math.max(lo, rect.x + rect.width + CLEAR);
+  }
+  return side === 'right' ? { lo: x, hi } : { lo, hi: x };
+}
+
+const meet = (a: Range, b: Range): Range => ({ lo: Math.max(a.lo, b.lo), hi: Math.min(a.hi, b.hi) });
+const isOpen = ({ lo, hi }: Range) => lo <= hi;
+
+/** The parts of a range that nothing blocks. */
+function freeParts(range: Range, blocked: Range[]): Range[] {
+  if (!isOpen(range)) return [];
+  blocked.sort((a, b) => a.lo - b.lo);
+  const parts: Range[] = [];
+  let lo = range.lo;
+  for (const block of blocked) {
+    if (block.hi <= lo) continue;
+    if (block.lo >= range.hi) break;
+    if (block.lo > lo) parts.push({ lo, hi: block.lo });
+    lo = Math.max(lo, block.hi);
+  }
+  if (lo <= range.hi) parts.push({ lo, hi: range.hi });
+  return parts;
+}
+
+/** Where an upright line from y a to y b can stand within the range. */
+function freeUpright(around: readonly Rect[], range: Range, a: number, b: number): Range[] {
+  const top = Math.min(a, b) - CLEAR / 2;
+  const bottom = Math.max(a, b) + CLEAR / 2;
+  const blocked = around
+    .filter((rect) => rect.y < bottom && top < rect.y + rect.height)
+    .map((rect) => ({ lo: rect.x - CLEAR, hi: rect.x + rect.width + CLEAR }));
+  return freeParts(range, blocked);
+}
+
+/** The x that the upright run of a one-run way may have, whatever stands there. */
+function oneRange(from: End, to: End, fromSide: Side, toSide: Side): Range {
+  const a = edgeX(from.around, fromSide);
+  const b = edgeX(to.around, toSide);
+  if (fromSide === 'right' && toSide === 'left') return { lo: a + OUT, hi: b - IN };
+  if (fromSide === 'left' && toSide === 'right') return { lo: b + IN, hi: a - OUT };
+  if (fromSide === 'right') {
+    const lo = Math.max(a + OUT, b + IN);
+    return { lo, hi: lo + OUTSIDE };
+  }
+  const hi = Math.min(a - OUT, b - IN);
+  return { lo: hi - OUTSIDE, hi };
+}
+
+interface Candidate {
+  readonly way: Way;
+  readonly cost: number;
+}
+
+const nearest = ({ lo, hi }: Range, x: number) => Math.min(hi, Math.max(lo, x));
+const middle = ({ lo, hi }: Range) => (lo + hi) / 2;
+
+function oneRun(
+  from: End,
+  to: End,
+  fromSide: Side,
+  toSide: Side,
+  around: readonly Rect[],
+): Candidate | undefined {
+  const range = oneRange(from, to, fromSide, toSide);
+  if (!isOpen(range)) return undefined;
+  const a = edgeX(from.around, fromSide);
+  const b = edgeX(to.around, toSide);
+  const levels = meet(openLevel(around, from.y, a, fromSide), openLevel(around, to.y, b, toSide));
+  const parts = freeUpright(around, meet(range, levels), from.y, to.y);
+  const lengthAt = (x: number) =>
+    Math.abs(x - edgeX(from.rect, fromSide)) + Math.abs(from.y - to.y) + Math.abs(x - edgeX(to.rect, toSide));
+  let best: Candidate | undefined;
+  for (const x of parts) {
+    const bends = from.y === to.y && fromSide !== toSide ? 0 : 2;
+    // Of several gaps that are equally long ways round, a wide one.
+    const cost = lengthAt(nearest(x, middle(range))) + BEND * bends - Math.min(40, x.hi - x.lo) / 4;
+    if (!best || cost < best.cost) best = { way: { way: 'one', fromSide, toSide, x }, cost };
+  }
+  if (best) return best;
+  const x = middle(range);
+  const through = around.filter(
+    (rect) =>
+      crossesLevel(rect, from.y, a, x) ||
+      crossesUpright(rect, x, from.y, to.y) ||
+      crossesLevel(rect, to.y, x, b),
+  ).length;
+  return {
+    way: { way: 'one', fromSide, toSide, x: range },
+    cost: lengthAt(x) + BEND * 2 + THROUGH * Math.max(1, through),
+  };
+}
+
+/** Heights of gaps tried for the level run in the middle, nearest first. */
+const MOST_GAPS = 20;
+
+function twoRuns(
+  from: End,
+  to: End,
+  fromSide: Side,
+  toSide: Side,
+  around: readonly Rect[],
+): Candidate | undefined {
+  const a = edgeX(from.around, fromSide);
+  const b = edgeX(to.around, toSide);
+  const beside = (x: number, side: Side, first: number): Range =>
+    side === 'right'
+      ? { lo: x + first, hi: x + first + OUTSIDE }
+      : { lo: x - first - OUTSIDE, hi: x - first };
+  const range1 = meet(beside(a, fromSide, OUT), openLevel(around, from.y, a, fromSide));
+  const range2 = meet(beside(b, toSide, IN), openLevel(around, to.y, b, toSide));
+  if (!isOpen(range1) || !isOpen(range2)) return undefined;
+  const heights = around
+    .flatMap((rect) => [rect.y - CLEAR, rect.y + rect.height + CLEAR])
+    .map((y) => ({ y, detour: Math.abs(y - from.y) + Math.abs(y - to.y) }))
+    .sort((p, q) => p.detour - q.detour);
+  let best: Candidate | undefined;
+  for (const { y } of heights.slice(0, MOST_GAPS)) {
+    const upright = (range: Range, end: number, side: Side) => {
+      const parts = freeUpright(around, range, end, y);
+      return side === 'right' ? parts[0] : parts.at(-1);
+    };
+    const x1 = upright(range1, from.y, fromSide);
+    const x2 = upright(range2, to.y, toSide);
+    if (!x1 || !x2) continue;
+    const levelLo = Math.min(x1.lo, x2.lo);
+    const levelHi = Math.max(x1.hi, x2.hi);
+    const through = around.filter((rect) => crossesLevel(rect, y, middle(x1), middle(x2))).length;
+    const blocked = around
+      .filter((rect) => rect.x < levelHi && levelLo < rect.x + rect.width)
+      .map((rect) => ({ lo: rect.y - CLEAR, hi: rect.y + rect.height + CLEAR }));
+    const gap = freeParts({ lo: y - 60, hi: y + 60 }, blocked).find(({ lo, hi }) => lo <= y && y <= hi);
+    const cost =
+      Math.abs(middle(x1) - edgeX(from.rect, fromSide)) +
+      Math.abs(from.y - y) +
+      Math.abs(middle(x1) - middle(x2)) +
+      Math.abs(y - to.y) +
+      Math.abs(middle(x2) - edgeX(to.rect, toSide)) +
+      BEND * 4 +
+      THROUGH * through;
+    if (!best || cost < best.cost) {
+      best = { way: { way: 'two', fromSide, toSide, x1, y: gap ?? { lo: y, hi: y }, x2 }, cost };
+    }
+  }
+  return best;
+}
+
+/** Two puzzles one below the other with nothing between them. */
+function stacked(from: End, to: End, around: readonly Rect[]): Way | undefined {
+  if (from.kind !== 'puzzle' || to.kind !== 'puzzle') return undefined;
+  const inset = 20;
+  const x = {
+    lo: Math.max(from.rect.x, to.rect.x) + inset,
+    hi: Math.min(from.rect.x + from.rect.width, to.rect.x + to.rect.width) - inset,
+  };
+  if (!isOpen(x)) return undefined;
+  const down = from.rect.y < to.rect.y;
+  const [upper, lower] = down ? [from, to] : [to, from];
+  const top = upper.rect.y + upper.rect.height;
+  const bottom = lower.rect.y;
+  if (bottom - top < IN) return undefined;
+  const between = around.some(
+    (rect) => rect.x < x.hi && x.lo < rect.x + rect.width && rect.y < bottom && top < rect.y + rect.height,
+  );
+  return between ? undefined : { way: 'stacked', x, down };
+}
+
+/** The best way between two ends, among the sides given. */
+export function wayBetween(
+  from: End,
+  to: End,
+  around: readonly Rect[],
+  fromSides: readonly Side[] = from.sides,
+  toSides: readonly Side[] = to.sides,
+): Way {
+  const down = stacked(from, to, around);
+  if (down) return down;
+  let best: Candidate | undefined;
+  const consider = (candidate: Candidate | undefined) => {
+    if (candidate && (!best || candidate.cost < best.cost)) best = candidate;
+  };
+  for (const fromSide of fromSides) {
+    for (const toSide of toSides) consider(oneRun(from, to, fromSide, toSide, around));
+  }
+  if (!best || best.cost > THROUGH) {
+    for (const fromSide of fromSides) {
+      for (const toSide of toSides) consider(twoRuns(from, to, fromSide, toSide, around));
+    }
+  }
+  return best?.way ?? facing(from, to);
+}
+
+/** When the two lie over each other: out on the right of both. */
+function facing(from: End, to: End): Way {
+  const fromSide = from.sides.at(-1) ?? 'right';
+  const toSide = to.sides.at(-1) ?? 'right';
+  const a = edgeX(from.around, fromSide);
+  const b = edgeX(to.around, toSide);
+  return { way: 'one', fromSide, toSide, x: { lo: Math.min(a, b), hi: Math.max(a, b) } };
+}

@@ -1,0 +1,89 @@
+/**
+ * Heights at which lines leave and arrive. What leaves a thing leaves at the middle of its row; at the ends of a puzzle each line
+ * has a port of its own, in the order of where the lines come from, as near to straight as that allows (least squares in a chain).
+ */
+import type { LinkId } from '../../game/model.ts';
+import { chain } from '../isotonic.ts';
+import type { Side } from '../layout.ts';
+import { PORT_GAP } from '../sizes.ts';
+import type { End, LinkEnds } from './ends.ts';
+import type { Way } from './path.ts';
+
+export interface Planned extends LinkEnds {
+  readonly way: Way;
+}
+
+/** Port heights of the two ends of a link. */
+export interface Ports {
+  readonly from: number;
+  readonly to: number;
+}
+
+interface Port {
+  readonly link: LinkId;
+  readonly at: 'from' | 'to';
+  /** The line's own height at the other end. */
+  readonly other: number;
+}
+
+/** How far a port may be from the edges of what it is on. */
+const INSET = 9;
+const PLATE_INSET = 7;
+
+function portRange(end: End): { lo: number; hi: number } {
+  const inset = end.kind === 'puzzle' ? INSET : PLATE_INSET;
+  if (end.kind === 'place' || end.kind === 'container') return { lo: end.y - 12, hi: end.y + 24 };
+  return { lo: end.rect.y + inset, hi: end.rect.y + end.rect.height - inset };
+}
+
+const sideOf = (way: Way, at: 'from' | 'to'): Side | undefined =>
+  way.way === 'stacked' ? undefined : at === 'from' ? way.fromSide : way.toSide;
+
+/** Lines that leave the same thing on the same side leave as one. */
+const sharesPort = (end: End, at: 'from' | 'to') => at === 'from' && end.kind !== 'puzzle';
+
+function spread(end: End, ports: readonly Port[]): number[] {
+  const { lo, hi } = portRange(end);
+  const count = ports.length;
+  if (count === 1 && end.kind !== 'puzzle') return [end.y];
+  const gap = count > 1 ? Math.min(PORT_GAP, (hi - lo) / (count - 1)) : 0;
+  const straight = end.kind === 'puzzle';
+  const targets = ports.map((port, i) => {
+    const target = straight ? port.other : end.y + (i - (count - 1) / 2) * gap;
+    return Math.min(hi - gap * (count - 1 - i), Math.max(lo + gap * i, target));
+  });
+  return chain(
+    targets,
+    targets.map(() => gap),
+    targets.map(() => 1),
+  ).map(Math.round);
+}
+
+/** Port heights of every link: puzzles first, then what they lead to. */
+export function portsOf(planned: readonly Planned[]): ReadonlyMap<LinkId, Ports> {
+  const heights = new Map<LinkId, { from: number; to: number }>();
+  for (const { id, from, to } of planned) heights.set(id, { from: from.y, to: to.y });
+  const groups = new Map<string, { end: End; ports: Port[] }>();
+  for (const at of ['from', 'to'] as const) {
+    for (const link of planned) {
+      const end = link[at];
+      const other = link[at === 'from' ? 'to' : 'from'];
+      const side = sideOf(link.way, at);
+      if (side === undefined || sharesPort(end, at)) continue;
+      const key = `${side} ${end.shown}`;
+      const group = groups.get(key);
+      const port: Port = { link: link.id, at, other: other.y };
+      if (group) group.ports.push(port);
+      else groups.set(key, { end, ports: [port] });
+    }
+  }
+  for (const { end, ports } of groups.values()) {
+    ports.sort((a, b) => a.other - b.other || (a.link < b.link ? -1 : 1));
+    const ys = spread(end, ports);
+    for (const [i, { link, at }] of ports.entries()) {
+      const height = heights.get(link);
+      if (height) height[at] = ys[i] ?? end.y;
+    }
+  }
+  return heights;
+}
