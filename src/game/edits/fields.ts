@@ -1,5 +1,5 @@
 import { checkHead, checkNode } from '../faults.ts';
-import { isObject, type JsonObject, sameJson } from '../json.ts';
+import { isObject, type JsonObject } from '../json.ts';
 import type { Game, GameNode, NodeId } from '../model.ts';
 import { badValue, type EditOf, type Outcome, unknownId } from './change.ts';
 
@@ -16,15 +16,13 @@ function merged(old: JsonObject, fields: JsonObject): JsonObject {
     const before = next.get(key);
     const after = isObject(before) && isObject(value) ? merged(before, value) : value;
     if (after === undefined) next.delete(key);
-    else if (!sameJson(before, after)) next.set(key, after);
+    else next.set(key, after);
   }
   return Object.fromEntries(next);
 }
 
 function withFields(game: Game, node: GameNode, fields: JsonObject): Outcome {
-  const next = merged(node, fields);
-  if (sameJson(node, next)) return game;
-  const checked = checkNode(next);
+  const checked = checkNode(merged(node, fields));
   if (!checked.ok) return badValue(node.id, checked.field);
   return { ...game, nodes: new Map(game.nodes).set(node.id, checked.value) };
 }
@@ -56,8 +54,6 @@ export function leaveOut(game: Game, { ids, leftOut }: EditOf<'leaveOut'>): Outc
 
 /** Title, summary, lesson, objectives; the `id` of a refusal is '' for the head. */
 export function setHead(game: Game, { fields }: EditOf<'setHead'>): Outcome {
-  const next = merged(game.head, fields);
-  if (sameJson(game.head, next)) return game;
-  const checked = checkHead(next);
+  const checked = checkHead(merged(game.head, fields));
   return checked.ok ? { ...game, head: checked.value } : badValue('', checked.field);
 }

@@ -3,6 +3,7 @@
  * edit.ts, a reducer beside it and a line in the table here.
  */
 import { applyPatches, castDraft, enableMapSet, enablePatches, type Patch, produceWithPatches } from 'immer';
+import { sameJson } from '../json.ts';
 import type { Game } from '../model.ts';
 import { add } from './add.ts';
 import { type EditOf, isRefused, type Outcome } from './change.ts';
@@ -46,7 +47,7 @@ function bringTo<V>(
 ): void {
   if (before === after) return;
   for (const id of before.keys()) if (!after.has(id)) draft.delete(id);
-  for (const [id, value] of after) if (before.get(id) !== value) draft.set(id, value);
+  for (const [id, value] of after) if (!sameJson(before.get(id), value)) draft.set(id, value);
 }
 
 /**
@@ -64,7 +65,7 @@ export function applyEdits(game: Game, edits: readonly Edit[]): EditResult {
   const after = castDraft(next);
   const before = castDraft(game);
   const [result, patches, inverse] = produceWithPatches(game, (draft) => {
-    if (before.head !== after.head) draft.head = after.head;
+    if (!sameJson(before.head, after.head)) draft.head = after.head;
     bringTo(draft.nodes, before.nodes, after.nodes);
     bringTo(draft.links, before.links, after.links);
     bringTo(draft.positions, before.positions, after.positions);
