@@ -2,6 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { normaliseCode } from '../../src/game/codes.ts';
+import type { Game } from '../../src/game/model.ts';
+import { readGame } from '../../src/game/read.ts';
 import { type FileNode, type GameFile, gameFile } from '../../src/game/schema.ts';
 
 export const SLUGS = ['greenhouse-pump', 'mineral-hall', 'front-page'] as const;
@@ -85,4 +87,11 @@ export function permutations<T>(things: readonly T[]): T[][] {
   return things.flatMap((thing, index) =>
     permutations([...things.slice(0, index), ...things.slice(index + 1)]).map((rest) => [thing, ...rest]),
   );
+}
+
+/** The example as the page would open it. */
+export function gameOf(slug: Slug): Game {
+  const result = readGame(sourceOf(slug), { newId: () => slug });
+  if (!result.ok) throw new Error(`${slug} is refused: ${JSON.stringify(result.problems)}`);
+  return result.document.game;
 }
