@@ -55,6 +55,7 @@ const firstViewSize: Plugin = {
 export default defineConfig({
   root: 'app',
   publicDir: '../public',
+  cacheDir: '../node_modules/.vite',
   base: './',
   plugins: [react(), contentSecurityPolicy, firstViewSize],
   build: { outDir: '../dist', emptyOutDir: true },
