@@ -22,7 +22,6 @@ export default defineConfig({
     timezoneId: 'Europe/London',
     reducedMotion: 'reduce',
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
     launchOptions: { executablePath, args: CHROMIUM_ARGUMENTS },
   },
   webServer: {
