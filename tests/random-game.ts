@@ -110,14 +110,15 @@ function assemble(plans: readonly NodePlan[], prizeCount: number, options: Rando
     let kind = drawn;
     let on: number | undefined;
     if (kind === 'fastener') {
+      const ringed = rings && plan.parent % 40 === 39;
       on = pick(
-        indicesOf((other, i) => other === 'container' && (rings || (i < index && !sealed.has(i)))),
+        indicesOf((other, i) => other === 'container' && (ringed || (i < index && !sealed.has(i)))),
         plan.parent,
       );
       if (on === undefined) kind = 'place';
       kinds[index] = kind;
     }
-    const mayBackward = rings && plan.parent % 5 === 4;
+    const mayBackward = rings && plan.parent % 40 === 39;
     let holder: number | undefined;
     if (['container', 'key', 'clue', 'tool', 'prize'].includes(kind) && plan.parent % 4 !== 0) {
       holder = pick(
@@ -131,9 +132,10 @@ function assemble(plans: readonly NodePlan[], prizeCount: number, options: Rando
       );
       if (holder !== undefined) sealed.add(holder);
     }
+    const isChoice = plan.need % 3 === 2 && !allNeeded;
     const sources = new Set<number>();
     for (const [place, source] of plan.sources.entries()) {
-      const backward = rings && source % 8 === 7;
+      const backward = rings && (isChoice && place > 0 ? source % 3 === 2 : source % 200 === 199);
       const candidates = indicesOf(
         (other, i) => i !== index && (backward || i < index) && LEGAL_TARGETS[other].includes(kind),
       );
@@ -144,15 +146,15 @@ function assemble(plans: readonly NodePlan[], prizeCount: number, options: Rando
       sealed.add(chosen);
     }
     const type = pick(FASTENER_TYPES, Math.floor(plan.code / 8));
-    const wanted = plan.need % 3 === 2 && !allNeeded;
+    const beyond = plan.need % 150 === 2 ? 1 : 0;
     const common = {
       id: idOf(index),
       name: nastyIds && plan.flags % 7 === 6 ? (pick(NASTY, plan.code) ?? '') : `${kind} ${plan.code % 9}`,
       ...spread('minutes', pick(ESTIMATES, plan.minutes)),
       ...spread(
         'need',
-        wanted
-          ? 1 + (Math.floor(plan.need / 3) % Math.max(1, sources.size + (plan.need % 20 === 2 ? 1 : 0)))
+        isChoice && sources.size + beyond > 0
+          ? 1 + (plan.need % 4 === 3 || beyond > 0 ? Math.floor(plan.need / 12) % (sources.size + beyond) : 0)
           : undefined,
       ),
       ...spread('atMinute', plan.atMinute % 12 === 11 ? (plan.atMinute % 40) / 4 : undefined),
@@ -197,7 +199,7 @@ const number = fc.nat(RANGE);
 const planArbitrary: fc.Arbitrary<NodePlan> = fc.record({
   kind: number,
   parent: number,
-  sources: fc.array(number, { minLength: 0, maxLength: 4 }),
+  sources: fc.array(number, { minLength: 0, maxLength: 4, size: 'max' }),
   need: number,
   minutes: number,
   atMinute: number,
@@ -210,7 +212,7 @@ export function gameArbitrary(options: RandomGameOptions = {}): fc.Arbitrary<Gam
   const { size = 24, prizes } = options;
   return fc
     .tuple(
-      fc.array(planArbitrary, { maxLength: size }),
+      fc.array(planArbitrary, { maxLength: size, size: 'max' }),
       prizes === undefined ? fc.nat(3) : fc.constant(prizes),
     )
     .map(([plans, prizeCount]) => assemble(plans, prizeCount, options));
