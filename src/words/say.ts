@@ -2,8 +2,7 @@
  * Building blocks of sentences about one game: names are looked up here, at the moment of wording.
  * A thing without a name is spoken of by its kind, a lock by its type and box; an id is never shown.
  */
-import { codeOf } from '../game/codes.ts';
-import type { Game, GameNode, NodeId } from '../game/model.ts';
+import type { Game, GameNode, NodeId, NodeOf } from '../game/model.ts';
 import { kindOf, kindPlural, withArticle } from './kinds.ts';
 import type { Part, Sentence } from './sentence.ts';
 
@@ -53,10 +52,24 @@ function joined(items: readonly Sentence[], most: number): Sentence {
 /** How many names a sentence lists before it counts the rest. */
 const MOST = 4;
 
+const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth'];
+
 export function sayer(game: Game): Say {
   const named = (node: GameNode): Part => ({ node: node.id, text: node.name.trim() });
 
-  const lock = (node: Extract<GameNode, { kind: 'fastener' }>): Sentence => {
+  /** "second" where a box carries several locks that read alike. */
+  const ordinal = (node: NodeOf<'fastener'>): string => {
+    const alike: NodeId[] = [];
+    for (const other of game.nodes.values()) {
+      if (other.kind !== 'fastener' || other.on !== node.on || other.type !== node.type) continue;
+      if (other.name.trim() === node.name.trim()) alike.push(other.id);
+    }
+    if (alike.length < 2) return '';
+    const place = alike.sort().indexOf(node.id);
+    return `${ORDINALS[place] ?? `${place + 1}th`} `;
+  };
+
+  const lock = (node: NodeOf<'fastener'>): Sentence => {
     const carrier = game.nodes.get(node.on);
     const type = kindOf(node);
     const own = node.name.trim();
@@ -64,7 +77,7 @@ export function sayer(game: Game): Say {
     // "the number lock Number lock" says nothing more.
     const telling = own !== '' && own.toLowerCase() !== type && own !== carrier?.name.trim();
     return sentence(
-      'the ',
+      `the ${ordinal(node)}`,
       telling ? sentence(`${type} `, { node: node.id, text: own }) : [{ node: node.id, text: type }],
       carrier ? sentence(' on ', box) : [],
     );
@@ -91,11 +104,6 @@ export function sayer(game: Game): Say {
     names: (ids, most = MOST) => joined(ids.map(name), most),
     all: (ids, most = MOST) => joined(ids.map(the), most),
   };
-}
-
-/** A code or answer in plain text, as it is compared: arrows as U D L R. */
-export function codeText(game: Game, id: NodeId): string | undefined {
-  return codeOf(game, id);
 }
 
 /** "2 clues and 1 key": what a group is made of, in the order of the kinds. */

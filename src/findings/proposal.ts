@@ -1,0 +1,42 @@
+/**
+ * A change that settles something: a code, values for its sentence, and the edits, applied and undone as one.
+ * A fix, a remedy, a suggestion and an adaptation are all of this form.
+ */
+import type { Edit } from '../game/edits/edit.ts';
+import type { NodeId } from '../game/model.ts';
+
+/** What a proposal says of itself, by its code. The wording stands in src/words/proposals.ts. */
+export interface ProposalValues {
+  /** Put a thing into a place or container. */
+  readonly putIn: { readonly thing: NodeId; readonly holder: NodeId };
+  /** Put a thing into the pupils' hands from the start. */
+  readonly putInHand: { readonly thing: NodeId };
+  /** Set the code of a fastener to what its links give. */
+  readonly setCode: { readonly fastener: NodeId; readonly code: string };
+  /** Set the answer of a puzzle or clue to what the fastener wants. */
+  readonly setAnswer: { readonly source: NodeId; readonly answer: string };
+  /** Ask for as many as there are. */
+  readonly lowerNeed: { readonly node: NodeId; readonly need: number };
+  /** Ask for all that is linked. */
+  readonly needAll: { readonly node: NodeId };
+  readonly markDecoy: { readonly node: NodeId };
+  /** Use again what was left out. */
+  readonly bringBack: { readonly nodes: readonly NodeId[] };
+  readonly link: { readonly from: NodeId; readonly to: NodeId };
+  readonly unlink: { readonly from: NodeId; readonly to: NodeId };
+  readonly addPrize: { readonly holder: NodeId };
+  /** Let a source's answer fill the whole code, not some positions of it. */
+  readonly wholeAnswer: { readonly source: NodeId; readonly fastener: NodeId };
+}
+
+export type ProposalCode = keyof ProposalValues;
+
+export type ProposalWith<Code extends ProposalCode> = {
+  readonly [C in Code]: {
+    readonly code: C;
+    readonly values: ProposalValues[C];
+    readonly edits: readonly Edit[];
+  };
+}[Code];
+
+export type Proposal = ProposalWith<ProposalCode>;

@@ -1,0 +1,47 @@
+/**
+ * Proposals for a finding, each of them tried: the edits are applied and the game that results is assessed. Only what settles its
+ * finding and stops the game in no new way is offered. Costs an assessment for each attempt, so it runs when a finding is shown.
+ */
+import { applyEdits } from '../game/edits/index.ts';
+import { type Assessment, assess } from './assess.ts';
+import { type Finding, type Fresh, identityOf } from './finding.ts';
+import { RULES } from './index.ts';
+import type { Proposal } from './proposal.ts';
+
+/** So many are offered at most, and so many tried. */
+const OFFERED = 2;
+const TRIED = 40;
+
+function stopping(assessment: Assessment): Set<string> {
+  return new Set(assessment.findings.filter(({ level }) => level === 'stops').map(identityOf));
+}
+
+function settles(before: Assessment, finding: Finding, proposal: Proposal): boolean {
+  const applied = applyEdits(before.game, proposal.edits);
+  if (!applied.ok) return false;
+  const after = assess(applied.game);
+  if (before.measures.solvable && !after.measures.solvable) return false;
+  const identity = identityOf(finding);
+  if (after.findings.some((other) => identityOf(other) === identity)) return false;
+  const stopsBefore = stopping(before);
+  return [...stopping(after)].every((other) => stopsBefore.has(other));
+}
+
+/** The most sensible first; empty when nothing mechanical helps. */
+export function proposalsFor(assessment: Assessment, finding: Finding, fresh: Fresh): Proposal[] {
+  const rule = RULES.find(({ code }) => code === finding.code);
+  if (!rule) return [];
+  const proposals: Proposal[] = [];
+  const codes = new Set<string>();
+  let tried = 0;
+  for (const proposal of rule.mends(assessment.context, finding, fresh)) {
+    // One place to put a thing is enough; a second proposal does something else.
+    if (codes.has(proposal.code)) continue;
+    if (proposals.length >= OFFERED || tried >= TRIED) break;
+    tried += 1;
+    if (!settles(assessment, finding, proposal)) continue;
+    proposals.push(proposal);
+    codes.add(proposal.code);
+  }
+  return proposals;
+}

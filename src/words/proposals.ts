@@ -1,0 +1,50 @@
+/** What a proposal does to the game: the words on its button. */
+import type { Proposal } from '../findings/proposal.ts';
+import type { Game } from '../game/model.ts';
+import { count } from './numbers.ts';
+import { sayer, sentence } from './say.ts';
+import { plain, type Sentence } from './sentence.ts';
+
+export function proposalLabel(game: Game, proposal: Proposal): string {
+  return plain(label(game, proposal));
+}
+
+function label(game: Game, proposal: Proposal): Sentence {
+  const say = sayer(game);
+  switch (proposal.code) {
+    case 'putIn':
+      return sentence('Put it in ', say.name(proposal.values.holder));
+    case 'putInHand':
+      return ['Give it out at the start'];
+    case 'setCode':
+      return [`Set the lock to ${proposal.values.code}`];
+    case 'setAnswer':
+      return sentence('Let ', say.name(proposal.values.source), ` give ${proposal.values.answer}`);
+    case 'lowerNeed':
+      return [`Ask for ${count(proposal.values.need, 'thing')} only`];
+    case 'needAll':
+      return ['Ask for all that leads to it'];
+    case 'markDecoy':
+      return ['Mark it as a red herring'];
+    case 'bringBack':
+      return sentence('Use ', say.names(proposal.values.nodes), ' again');
+    case 'link':
+      return sentence(
+        'Draw an arrow from ',
+        say.name(proposal.values.from),
+        ' to ',
+        say.name(proposal.values.to),
+      );
+    case 'unlink':
+      return sentence(
+        'Remove the arrow from ',
+        say.name(proposal.values.from),
+        ' to ',
+        say.name(proposal.values.to),
+      );
+    case 'addPrize':
+      return sentence('Put a prize in ', say.name(proposal.values.holder));
+    case 'wholeAnswer':
+      return sentence('Let ', say.name(proposal.values.source), ' give the whole code');
+  }
+}
