@@ -8,7 +8,6 @@ import './inspector.css';
 
 export default function Inspector() {
   const game = useGame((state) => state.game);
-  const readOnly = useGame((state) => state.readOnly);
   const selectedNodes = useView((state) => state.nodes);
   const selectedLinks = useView((state) => state.links);
   const nodes = [...selectedNodes].flatMap((id) => game.nodes.get(id) ?? []);
@@ -17,7 +16,7 @@ export default function Inspector() {
   const [link] = links;
 
   return (
-    <fieldset className="inspector" disabled={readOnly}>
+    <div className="inspector">
       {nodes.length === 1 && links.length === 0 && node ? (
         <NodeForm key={node.id} node={node} />
       ) : links.length === 1 && nodes.length === 0 && link ? (
@@ -25,6 +24,6 @@ export default function Inspector() {
       ) : (
         <ManyForm nodes={nodes} links={links} />
       )}
-    </fieldset>
+    </div>
   );
 }

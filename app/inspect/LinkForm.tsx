@@ -3,7 +3,7 @@ import type { GameLink } from '../../src/game/model.ts';
 import { ARROW, FORM } from '../../src/words/screen-form.ts';
 import { NodeLink } from '../shell/NodeLink.tsx';
 import { useGame } from '../store/game.ts';
-import { BackButton } from './FormHead.tsx';
+import { FormHead, FormPage } from './FormPage.tsx';
 import { fillsPlaces, handsOver, removeArrow } from './parts/arrows.ts';
 import { shownName } from './parts/holders.ts';
 import { PlacesField } from './parts/PlacesField.tsx';
@@ -15,11 +15,7 @@ export function LinkForm({ link }: { link: GameLink }) {
   const to = game.nodes.get(link.to);
   if (!from || !to) return null;
   return (
-    <>
-      <header className="form-head">
-        <h2 className="form-title">{ARROW.heading}</h2>
-        <BackButton />
-      </header>
+    <FormPage head={<FormHead title={ARROW.heading} />}>
       <Section title={ARROW.from}>
         <NodeLink id={from.id}>{shownName(from)}</NodeLink>
       </Section>
@@ -37,6 +33,6 @@ export function LinkForm({ link }: { link: GameLink }) {
           {ARROW.remove}
         </button>
       </section>
-    </>
+    </FormPage>
   );
 }

@@ -6,7 +6,7 @@ import { FORM, MANY } from '../../src/words/screen-form.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { NodeLink } from '../shell/NodeLink.tsx';
 import { useGame } from '../store/game.ts';
-import { BackButton } from './FormHead.tsx';
+import { FormHead, FormPage } from './FormPage.tsx';
 import { Picker } from './Picker.tsx';
 import { readHands } from './parts/Hands.tsx';
 import { holderChoices, shownName } from './parts/holders.ts';
@@ -18,11 +18,7 @@ const NONE = '';
 export function ManyForm({ nodes, links }: { nodes: readonly GameNode[]; links: readonly GameLink[] }) {
   const things = nodes.length > 0 && nodes.every(isLoose);
   return (
-    <>
-      <header className="form-head">
-        <h2 className="form-title">{MANY.selected(nodes.length, links.length)}</h2>
-        <BackButton />
-      </header>
+    <FormPage head={<FormHead title={MANY.selected(nodes.length, links.length)} />}>
       {nodes.length > 0 && (
         <section className="form-section">
           <ul className="form-names">
@@ -41,7 +37,7 @@ export function ManyForm({ nodes, links }: { nodes: readonly GameNode[]; links: 
         <CommandButton name="leaveOut" />
         <CommandButton name="delete" />
       </section>
-    </>
+    </FormPage>
   );
 }
 

@@ -1,6 +1,6 @@
 /** The form of one thing, in the order in which a teacher would tell it. */
 import type { GameNode } from '../../src/game/model.ts';
-import { FormHead } from './FormHead.tsx';
+import { FormPage, NodeHead } from './FormPage.tsx';
 import { Actions } from './parts/Actions.tsx';
 import { Answer } from './parts/Answer.tsx';
 import { Behind, Contents } from './parts/Contents.tsx';
@@ -18,8 +18,7 @@ import { When } from './parts/When.tsx';
 
 export function NodeForm({ node }: { node: GameNode }) {
   return (
-    <>
-      <FormHead node={node} />
+    <FormPage head={<NodeHead node={node} />}>
       <NameField node={node} />
       {node.kind === 'fastener' && <OpensWith node={node} />}
       {node.kind === 'fastener' && <LockCode node={node} />}
@@ -35,6 +34,6 @@ export function NodeForm({ node }: { node: GameNode }) {
       <When node={node} />
       <Quickest node={node} />
       <Actions />
-    </>
+    </FormPage>
   );
 }

@@ -9,10 +9,13 @@ const LessonForm = lazy(() => import('./LessonForm.tsx'));
 export function LessonLine() {
   const game = useGame((state) => state.game);
   const [open, setOpen] = useState(false);
+  const [who, sets, time] = lessonLine(lessonOf(game));
   return (
     <>
       <button type="button" className="head-lesson" title={LESSON.open} onClick={() => setOpen(true)}>
-        {lessonLine(lessonOf(game))}
+        {who}
+        <span className="head-lesson-sets">{sets}</span>
+        {time}
       </button>
       {open && (
         <Suspense>

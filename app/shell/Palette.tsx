@@ -27,7 +27,7 @@ export function Palette() {
       <div className="palette-acts">
         <CommandButton name="undo" sign="undo" className="palette-act" />
         <CommandButton name="redo" sign="redo" className="palette-act" />
-        <CommandButton name="keys" sign="keys" className="palette-act" />
+        <CommandButton name="keys" sign="keys" className="palette-act palette-act-wide" />
       </div>
     </nav>
   );

@@ -65,7 +65,7 @@ export const FORM = {
   neededForNothing: 'Nothing yet.',
   addNeededFor: 'Needed for…',
   howMany: 'How many of these',
-  all: (count: number) => `all ${count}`,
+  all: (count: number) => (count === 2 ? 'both' : `all ${count}`),
   anyOf: (need: number, count: number) => `any ${need} of ${count}`,
   places: 'Which places of the code',
   placesHint:

@@ -59,12 +59,13 @@ export const LESSON = {
   done: 'Done',
 };
 
-/** '24 pupils in 6 teams, each with its own set · 40 minutes'. */
-export function lessonLine(lesson: LessonPlan): string {
+/** '24 pupils in 6 teams', ', each with its own set', ' · 40 minutes': the middle is left out where there is no room. */
+export function lessonLine(lesson: LessonPlan): readonly [who: string, sets: string, time: string] {
   const pupils = count(lesson.pupils, 'pupil');
-  const teams =
-    lesson.teams > 1 ? `${pupils} in ${count(lesson.teams, 'team')}, each with its own set` : pupils;
-  return `${teams} · ${count(lesson.minutes, 'minute')}`;
+  const time = ` · ${count(lesson.minutes, 'minute')}`;
+  return lesson.teams > 1
+    ? [`${pupils} in ${count(lesson.teams, 'team')}`, ', each with its own set', time]
+    : [pupils, '', time];
 }
 
 export const SHARE = {

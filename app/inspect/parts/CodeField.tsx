@@ -64,7 +64,7 @@ export function CodeField({ id, field, label, raw, directions }: CodeFieldProps)
     return (
       <button
         type="button"
-        className="code-plates"
+        className={field === 'code' ? 'code-plates' : 'code-plates code-plates-paper'}
         aria-label={FORM.changeCode(spoken)}
         onClick={() => setChanging(true)}
       >

@@ -1,0 +1,271 @@
+import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import Inspector from '../../../app/inspect/Inspector.tsx';
+import { useGame } from '../../../app/store/game.ts';
+import { useView } from '../../../app/store/view.ts';
+import { gameOf, LINKS, NODES, openGame, past, theGame } from '../open-game.ts';
+
+beforeEach(() => openGame());
+afterEach(cleanup);
+
+function openForm(...ids: string[]): void {
+  useView.getState().select(ids);
+  render(<Inspector />);
+}
+
+function type(field: HTMLElement, text: string): void {
+  fireEvent.change(field, { target: { value: text } });
+}
+
+const node = (id: string) => theGame().nodes.get(id);
+
+describe('typing', () => {
+  test('one field is one undo, two visits are two', () => {
+    openForm('sum');
+    const name = screen.getByLabelText('Name');
+    type(name, 'A');
+    type(name, 'Ad');
+    fireEvent.blur(name);
+    expect(past()).toBe(1);
+    type(name, 'Add');
+    fireEvent.blur(name);
+    expect(past()).toBe(2);
+    act(() => useGame.getState().undo());
+    expect(node('sum')?.name).toBe('Ad');
+    expect(screen.getByLabelText<HTMLInputElement>('Name').value).toBe('Ad');
+  });
+
+  test('a bad number is told at the field, and the game keeps the last good one', () => {
+    openForm('sum');
+    const hands = screen.getByLabelText('Pupils who can work at it together');
+    type(hands, '4');
+    expect(node('sum')?.hands).toBe(4);
+    type(hands, '4x');
+    expect(node('sum')?.hands).toBe(4);
+    expect(hands.getAttribute('aria-invalid')).toBe('true');
+    expect(screen.getByText('Write a whole number from 1.')).toBeTruthy();
+    fireEvent.blur(hands);
+    expect(screen.getByLabelText<HTMLInputElement>('Pupils who can work at it together').value).toBe('4x');
+    type(hands, '');
+    expect(node('sum')?.hands).toBeUndefined();
+    expect(hands.getAttribute('aria-invalid')).toBe('false');
+  });
+
+  test('text and note are taken away when they are emptied', () => {
+    openForm('note');
+    type(screen.getByLabelText('Pupils read'), 'Seven rows');
+    expect(node('note')?.text).toBe('Seven rows');
+    type(screen.getByLabelText('Pupils read'), '');
+    expect(node('note') && 'text' in (node('note') ?? {})).toBe(false);
+  });
+});
+
+describe('how long it takes', () => {
+  const fields = () =>
+    ['at best', 'as a rule', 'at worst'].map((label) => screen.getByLabelText<HTMLInputElement>(label));
+
+  test('three times, written as a teacher writes them', () => {
+    openForm('lock');
+    const [best, rule, worst] = fields();
+    expect(best?.placeholder).toBe('18 s');
+    if (!best || !rule || !worst) throw new Error('three fields');
+    type(best, '45 s');
+    type(rule, '1.5');
+    expect(node('lock')?.minutes).toBeUndefined();
+    type(worst, '2:30');
+    expect(node('lock')?.minutes).toEqual({ low: 0.75, likely: 1.5, high: 2.5 });
+  });
+
+  test('not all three: told when the last of them is left', () => {
+    openForm('lock');
+    const [best] = fields();
+    if (!best) throw new Error('three fields');
+    type(best, '1');
+    expect(screen.queryByText('Write all three times, or none.')).toBeNull();
+    fireEvent.blur(best);
+    expect(screen.getByText('Write all three times, or none.')).toBeTruthy();
+    expect(node('lock')?.minutes).toBeUndefined();
+  });
+
+  test('out of order: told, and not written', () => {
+    openForm('lock');
+    const [best, rule, worst] = fields();
+    if (!best || !rule || !worst) throw new Error('three fields');
+    type(best, '5');
+    type(rule, '2');
+    type(worst, '6');
+    fireEvent.blur(worst);
+    expect(screen.getByText('At best is the shortest, at worst the longest.')).toBeTruthy();
+    expect([best, rule, worst].map((field) => field.getAttribute('aria-invalid'))).toEqual([
+      'true',
+      'true',
+      'false',
+    ]);
+    expect(node('lock')?.minutes).toBeUndefined();
+  });
+});
+
+describe('a lock', () => {
+  test('says where its code comes from, and changes it', () => {
+    openForm('lock');
+    expect(screen.getByText(/comes from/).textContent).toBe('comes from Add the rows, all three');
+    fireEvent.click(screen.getByRole('button', { name: /^Code 4 7 2/ }));
+    type(screen.getByRole('textbox', { name: 'Code' }), '  513 ');
+    expect(node('lock')).toMatchObject({ code: '  513 ' });
+  });
+
+  test('changes what opens it', () => {
+    openForm('lock');
+    fireEvent.click(screen.getByLabelText('word'));
+    expect(node('lock')).toMatchObject({ type: 'word' });
+    fireEvent.click(screen.getByRole('button', { name: 'more' }));
+    fireEvent.click(screen.getByLabelText('nothing'));
+    expect(node('lock')).toMatchObject({ type: 'latch' });
+  });
+
+  test('of a type that is not known keeps it and says so', () => {
+    openGame(
+      gameOf(
+        NODES.map((each) => (each.kind === 'fastener' ? { ...each, type: 'scent' } : each)),
+        LINKS,
+      ),
+    );
+    openForm('lock');
+    expect(screen.getByLabelText<HTMLInputElement>('scent').checked).toBe(true);
+    expect(screen.getByText(/does not know this type/)).toBeTruthy();
+  });
+
+  test('with directions adds them by buttons', () => {
+    openGame(
+      gameOf(
+        NODES.map((each) => (each.kind === 'fastener' ? { ...each, type: 'direction', code: '' } : each)),
+        LINKS,
+      ),
+    );
+    openForm('lock');
+    for (const way of ['up', 'down', 'left']) {
+      fireEvent.click(screen.getByRole('button', { name: `Add ${way}` }));
+    }
+    expect(node('lock')).toMatchObject({ code: 'UDL' });
+  });
+});
+
+describe('where a thing lies', () => {
+  test('every legal holder with its depth, and the thing itself in none', () => {
+    openForm('tin');
+    fireEvent.click(screen.getByRole('button', { name: 'Put it in…' }));
+    const options = within(screen.getByRole('listbox')).getAllByRole('option');
+    expect(options.map((option) => option.textContent)).toEqual(['nothing: on the tables', 'Window sillnow']);
+  });
+
+  test('is changed by keys alone', () => {
+    openForm('note');
+    fireEvent.click(screen.getByRole('button', { name: 'Put it in…' }));
+    const filter = screen.getByRole('combobox');
+    type(filter, 'tin');
+    fireEvent.keyDown(filter, { key: 'Enter' });
+    expect(node('note')).toMatchObject({ in: 'tin' });
+    fireEvent.click(screen.getByRole('button', { name: 'Put it in…' }));
+    fireEvent.keyDown(screen.getByRole('combobox'), { key: 'Enter' });
+    expect(node('note') && 'in' in (node('note') ?? {})).toBe(false);
+  });
+
+  test('a lock is put on another box', () => {
+    openGame(gameOf([...NODES, { id: 'bag', kind: 'container', name: 'Bag' }], LINKS));
+    openForm('lock');
+    fireEvent.click(screen.getByRole('button', { name: 'Put it on…' }));
+    fireEvent.click(screen.getByRole('option', { name: 'Bag' }));
+    expect(node('lock')).toMatchObject({ on: 'bag' });
+  });
+});
+
+describe('arrows', () => {
+  test('only legal targets are offered, and one is added', () => {
+    openForm('note');
+    fireEvent.click(screen.getByRole('button', { name: 'Needed for…' }));
+    const options = within(screen.getByRole('listbox')).getAllByRole('option');
+    expect(options.map((option) => option.textContent)).toEqual(['Number lock (Green tin)', 'Window sill']);
+    fireEvent.click(screen.getByRole('option', { name: 'Number lock (Green tin)' }));
+    expect([...theGame().links.values()].some(({ from, to }) => from === 'note' && to === 'lock')).toBe(true);
+  });
+
+  test('any of several, and back to all', () => {
+    openGame(
+      gameOf(
+        [...NODES, { id: 'map', kind: 'clue', name: 'Map' }],
+        [...LINKS, { id: 'l3', from: 'map', to: 'sum' }],
+      ),
+    );
+    openForm('sum');
+    const need = screen.getByLabelText('How many of these');
+    fireEvent.change(need, { target: { value: '1' } });
+    expect(node('sum')?.need).toBe(1);
+    fireEvent.change(need, { target: { value: 'all' } });
+    expect(node('sum')?.need).toBeUndefined();
+  });
+
+  test('answers gathered from several papers fill places of the code', () => {
+    openGame(
+      gameOf(
+        [...NODES, { id: 'map', kind: 'clue', name: 'Map', answer: '2' }],
+        [...LINKS, { id: 'l3', from: 'map', to: 'lock' }],
+      ),
+    );
+    openForm('lock');
+    const [sum, map] = screen.getAllByLabelText('Which places of the code');
+    if (!sum || !map) throw new Error('two sources');
+    type(sum, '1, 2');
+    expect(theGame().links.get('l2')?.at).toEqual([1, 2]);
+    type(map, '3, 3');
+    expect(screen.getByText('A place is filled once.')).toBeTruthy();
+    expect(theGame().links.get('l3')?.at).toBeUndefined();
+    type(sum, '');
+    expect(theGame().links.get('l2')?.at).toBeUndefined();
+  });
+
+  test('are removed from either end', () => {
+    openForm('sum');
+    fireEvent.click(screen.getByRole('button', { name: 'Remove the arrow: Torn note' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Remove the arrow: Number lock' }));
+    expect(theGame().links.size).toBe(0);
+  });
+
+  test('the form of one arrow', () => {
+    useView.getState().select([], ['l2']);
+    render(<Inspector />);
+    type(screen.getByLabelText('Which places of the code'), '1, 3');
+    expect(theGame().links.get('l2')?.at).toEqual([1, 3]);
+    fireEvent.click(screen.getByRole('button', { name: 'Remove the arrow' }));
+    expect(theGame().links.has('l2')).toBe(false);
+  });
+});
+
+describe('several together', () => {
+  test('are put into a holder as one undo', () => {
+    openForm('note', 'tin');
+    fireEvent.click(screen.getByRole('button', { name: 'Put them all in' }));
+    fireEvent.click(screen.getByRole('option', { name: 'nothing: in hand from the start' }));
+    expect(past()).toBe(1);
+    expect([node('note'), node('tin')].some((each) => each && 'in' in each)).toBe(false);
+  });
+
+  test('take the same number of pupils', () => {
+    openForm('sum', 'lock');
+    type(screen.getByLabelText('Pupils who can work at each together'), '2');
+    expect([node('sum')?.hands, node('lock')?.hands]).toEqual([2, 2]);
+  });
+});
+
+test('another window edits: the form can be read and not changed', () => {
+  useGame.getState().setReadOnly(true);
+  openForm('sum');
+  expect(screen.getByLabelText('Name').closest('fieldset')?.disabled).toBe(true);
+  expect(screen.getByRole('button', { name: 'Back to the whole game' }).closest('fieldset')).toBeNull();
+});
+
+test('markup in a name is text', () => {
+  openGame(gameOf([{ id: 'x', kind: 'clue', name: '<img src=x onerror=alert(1)>' }]));
+  openForm('x');
+  expect(document.querySelector('img')).toBeNull();
+  expect(screen.getByRole('heading', { level: 2 }).textContent).toBe('<img src=x onerror=alert(1)>');
+});
