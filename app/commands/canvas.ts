@@ -5,8 +5,6 @@ export interface CanvasControls {
   fit(): void;
   zoomIn(): void;
   zoomOut(): void;
-  /** Where something that comes from outside is to stand, in pixels of the map. */
-  freeSpot(): { readonly x: number; readonly y: number };
 }
 
 let controls: CanvasControls | undefined;

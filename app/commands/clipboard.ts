@@ -7,7 +7,6 @@ import { isHolder, type NodeId } from '../../src/game/model.ts';
 import { useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
 import { useView } from '../store/view.ts';
-import { canvas } from './canvas.ts';
 import { fragmentText, readFragment } from './fragment-text.ts';
 import { isTyping } from './keyboard.ts';
 import { removeSelection } from './selection.ts';
@@ -49,13 +48,7 @@ export function paste(text: string): boolean {
   if (!fragment) return false;
   const { game, apply } = useGame.getState();
   const view = useView.getState();
-  const copies = pasteEdits(
-    game,
-    fragment,
-    selectedHolder(),
-    canvas()?.freeSpot() ?? { x: 0, y: 0 },
-    freshId,
-  );
+  const copies = pasteEdits(game, fragment, selectedHolder(), { x: 0, y: 0 }, freshId);
   if (!copies.ok) {
     useGame.setState({ refusal: copies.refusal });
     return false;
