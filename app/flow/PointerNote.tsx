@@ -1,0 +1,39 @@
+/** What would happen on letting go, said at the pointer; and the row that is meant. */
+import { useEffect, useRef } from 'react';
+import { ViewportPortal } from 'reactflow';
+import { useDrag } from './drag/held.ts';
+import { useLinking } from './links/linking.ts';
+
+export function PointerNote() {
+  const dragNote = useDrag((state) => state.note);
+  const linkNote = useLinking((state) => state.linking?.note);
+  const note = dragNote ?? linkNote;
+  const element = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const follow = ({ clientX, clientY }: PointerEvent) => {
+      if (element.current) element.current.style.translate = `${clientX + 16}px ${clientY + 18}px`;
+    };
+    addEventListener('pointermove', follow);
+    return () => removeEventListener('pointermove', follow);
+  }, []);
+  return (
+    <div ref={element} className="flow-pointer" role="status">
+      {note && (
+        <span className={note.refused ? 'flow-note flow-note-refused' : 'flow-note'}>{note.text}</span>
+      )}
+    </div>
+  );
+}
+
+export function RowMark() {
+  const mark = useDrag((state) => state.mark);
+  if (!mark) return null;
+  return (
+    <ViewportPortal>
+      <i
+        className="flow-mark"
+        style={{ transform: `translate(${mark.x}px, ${mark.y}px)`, width: mark.width, height: mark.height }}
+      />
+    </ViewportPortal>
+  );
+}

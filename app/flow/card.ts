@@ -1,0 +1,60 @@
+/** What is drawn for one node: the data of its node on the canvas. */
+import type { Node } from 'reactflow';
+import type { GameNode } from '../../src/game/model.ts';
+import type { Slot } from '../../src/map/layout.ts';
+
+/** Where the time goes, on one step. */
+export interface Heat {
+  /** 0 to 1 along the scale; undefined for a tie, which has no minutes of its own. */
+  readonly share: number | undefined;
+  /** What its tab says. */
+  readonly text: string;
+}
+
+/** `keptShut`: cannot be opened either, but no prize hangs on it. */
+export type LockState = 'cannotOpen' | 'keptShut' | 'staysShut';
+
+/** What the analysis says of one node, as far as it is drawn. */
+export interface Look {
+  /** In the order of play, from 1; 0 for none. */
+  readonly number: number;
+  readonly state: LockState | undefined;
+  /** Lies wrong and so stops the game. */
+  readonly culprit: boolean;
+  /** Falls with what is lifted. */
+  readonly pale: boolean;
+  /** Undefined while the overlay is off, and for what adds nothing. */
+  readonly heat: Heat | undefined;
+}
+
+/** The bar along the wall that joins several locks, relative to its container. */
+export interface Hasp {
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export interface Card extends Record<string, unknown> {
+  readonly node: GameNode;
+  readonly slot: Slot;
+  readonly look: Look;
+  readonly hasp: Hasp | undefined;
+  /** Types of the locks of a folded container, drawn as signs. */
+  readonly locks: readonly (string | undefined)[] | undefined;
+}
+
+export const NODE_TYPES = ['place', 'container', 'fastener', 'puzzle', 'thing'] as const;
+export type NodeType = (typeof NODE_TYPES)[number];
+export type CardNode = Node<Card, NodeType>;
+
+export function nodeTypeOf(node: GameNode): NodeType {
+  switch (node.kind) {
+    case 'key':
+    case 'clue':
+    case 'tool':
+    case 'prize':
+      return 'thing';
+    default:
+      return node.kind;
+  }
+}

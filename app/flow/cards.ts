@@ -1,0 +1,163 @@
+/** The nodes of the canvas from layout and analysis: one object for each, the same for as long as nothing in it changed. */
+import { codeOf } from '../../src/game/codes.ts';
+import type { Game, GameNode, NodeId } from '../../src/game/model.ts';
+import type { MapLayout, Slot } from '../../src/map/layout.ts';
+import { same } from '../../src/map/same.ts';
+import { holdsText, LOCK_STATES, spokenName } from '../../src/words/canvas.ts';
+import { type Card, type CardNode, type Hasp, type Look, nodeTypeOf } from './card.ts';
+import { matRects } from './geometry.ts';
+
+/** Trays by depth, links above them (LINKS_Z), things, locks; what is dragged above all. */
+export const LINKS_Z = 12;
+const THINGS_Z = 20;
+const LOCKS_Z = 21;
+export const DRAGGED_Z = 1000;
+
+const NO_LOOK: Look = { number: 0, state: undefined, culprit: false, pale: false, heat: undefined };
+
+export interface Scene {
+  readonly game: Game;
+  readonly layout: MapLayout;
+  readonly looks: ReadonlyMap<NodeId, Look>;
+  readonly selected: ReadonlySet<NodeId>;
+  readonly lifted: NodeId | undefined;
+}
+
+export interface Cards {
+  /** Parents before what lies in them; roots in the order of play, so that Tab goes the way of the game. */
+  readonly list: readonly CardNode[];
+  readonly byId: ReadonlyMap<NodeId, CardNode>;
+}
+
+export const noCards: Cards = { list: [], byId: new Map() };
+
+export function cardsOf(scene: Scene, before: Cards): Cards {
+  const byId = new Map<NodeId, CardNode>();
+  const list: CardNode[] = [];
+  let changed = false;
+  for (const id of orderOf(scene)) {
+    const node = scene.game.nodes.get(id);
+    const slot = scene.layout.slots.get(id);
+    if (!node || !slot) continue;
+    const old = before.byId.get(id);
+    const card = cardNode(scene, node, slot, old);
+    if (before.list[list.length] !== card) changed = true;
+    list.push(card);
+    byId.set(id, card);
+  }
+  return changed || list.length !== before.list.length ? { list, byId } : before;
+}
+
+function orderOf({ layout, looks }: Scene): readonly NodeId[] {
+  const first = new Map<NodeId, number>();
+  const children = new Map<NodeId | undefined, NodeId[]>();
+  for (const [id, slot] of layout.slots) {
+    const siblings = children.get(slot.parent);
+    if (siblings) siblings.push(id);
+    else children.set(slot.parent, [id]);
+    const number = looks.get(id)?.number ?? 0;
+    if (number === 0) continue;
+    for (let at: NodeId | undefined = id; at !== undefined; at = layout.slots.get(at)?.parent) {
+      first.set(at, Math.min(first.get(at) ?? number, number));
+    }
+  }
+  const rects = matRects(layout);
+  const rank = (id: NodeId) => first.get(id) ?? Number.POSITIVE_INFINITY;
+  const height = (id: NodeId) => rects.get(id)?.y ?? 0;
+  const order: NodeId[] = [];
+  const visit = (parent: NodeId | undefined) => {
+    const siblings = [...(children.get(parent) ?? [])];
+    if (parent === undefined) {
+      siblings.sort((a, b) => (rank(a) === rank(b) ? height(a) - height(b) : rank(a) < rank(b) ? -1 : 1));
+    } else siblings.sort((a, b) => height(a) - height(b));
+    for (const id of siblings) {
+      order.push(id);
+      visit(id);
+    }
+  };
+  visit(undefined);
+  return order;
+}
+
+function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | undefined): CardNode {
+  const look = scene.looks.get(node.id) ?? NO_LOOK;
+  const hasp = slot.kind === 'container' && !slot.folded ? haspOf(scene.layout, node.id, slot) : undefined;
+  const locks = slot.locks?.map((id) => {
+    const lock = scene.game.nodes.get(id);
+    return lock?.kind === 'fastener' ? lock.type : undefined;
+  });
+  const fresh: Card = { node, slot, look, hasp, locks };
+  const data = old && same(old.data, fresh) ? old.data : fresh;
+  const selected = scene.selected.has(node.id);
+  const className = classOf(scene, node, look);
+  const ariaLabel = spoken(scene.game, node, slot, look);
+  if (
+    old &&
+    old.data === data &&
+    old.selected === selected &&
+    old.className === className &&
+    old.ariaLabel === ariaLabel &&
+    old.position.x === slot.x &&
+    old.position.y === slot.y
+  ) {
+    return old;
+  }
+  return {
+    id: node.id,
+    type: nodeTypeOf(node),
+    data,
+    position: { x: slot.x, y: slot.y },
+    width: slot.width,
+    height: slot.height,
+    measured: { width: slot.width, height: slot.height },
+    zIndex: zIndexOf(slot),
+    selected,
+    className,
+    ariaLabel,
+    ...(slot.parent !== undefined && { parentId: slot.parent }),
+  };
+}
+
+function zIndexOf(slot: Slot): number {
+  if (slot.kind === 'fastener') return LOCKS_Z;
+  if (slot.kind === 'place' || slot.kind === 'container') return Math.min(1 + slot.depth, LINKS_Z - 1);
+  return THINGS_Z;
+}
+
+function classOf(scene: Scene, node: GameNode, look: Look): string {
+  const names = [];
+  if (look.pale) names.push('flow-pale');
+  if (look.culprit) names.push('flow-culprit');
+  if (look.state === 'cannotOpen') names.push('flow-blocked');
+  if (scene.lifted === node.id) names.push('flow-lifted');
+  return names.join(' ');
+}
+
+/** From the middle of the first plate to the middle of the last, on the line of the wall. */
+function haspOf(layout: MapLayout, id: NodeId, slot: Slot): Hasp | undefined {
+  const plates: Slot[] = [];
+  for (const row of layout.rows.get(id) ?? []) {
+    const plate = layout.slots.get(row);
+    if (plate?.kind === 'fastener') plates.push(plate);
+  }
+  const first = plates[0];
+  const last = plates.at(-1);
+  if (!first || !last || first === last) return undefined;
+  return {
+    x: slot.wall === 'right' ? slot.width - 1 : 1,
+    top: first.y + first.height / 2,
+    bottom: last.y + last.height / 2,
+  };
+}
+
+function spoken(game: Game, node: GameNode, slot: Slot, look: Look): string {
+  const parent = slot.parent === undefined ? undefined : game.nodes.get(slot.parent)?.name;
+  return spokenName(node, {
+    number: look.number,
+    code: codeOf(game, node.id),
+    parent,
+    holds: slot.holds && slot.holds.length > 0 ? holdsText(slot.holds) : undefined,
+    state: look.state && LOCK_STATES[look.state],
+    time: look.heat?.text,
+  });
+}

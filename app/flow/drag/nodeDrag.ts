@@ -1,0 +1,124 @@
+/** Dragging nodes: they follow the hand on their own, the tray that would take them is shown, and the game is written once, on letting go. */
+import type { NodeChange, OnNodeDrag } from 'reactflow';
+import type { Placement } from '../../../src/game/edits/edit.ts';
+import { outermost } from '../../../src/game/edits/place.ts';
+import { type Game, type NodeId, withContents } from '../../../src/game/model.ts';
+import type { MapLayout } from '../../../src/map/layout.ts';
+import { DRAGGING } from '../../../src/words/canvas.ts';
+import { editRefusalSentence } from '../../../src/words/refusals.ts';
+import { plain } from '../../../src/words/sentence.ts';
+import { useGame } from '../../store/game.ts';
+import { currentLayout } from '../../store/layout.ts';
+import type { CardNode } from '../card.ts';
+import { matRects, type Spot } from '../geometry.ts';
+import { useMounted } from '../viewport.ts';
+import { letGo, useDrag } from './held.ts';
+import { type Landing, landingAt, landingEdits, landingMark, landingRefusal } from './landing.ts';
+
+interface Hand {
+  readonly roots: readonly NodeId[];
+  readonly moving: ReadonlySet<NodeId>;
+  landing: Landing | undefined;
+}
+
+/** A drag that Escape has ended goes on in the canvas until the button is released; nothing of it counts. */
+let hand: Hand | undefined;
+
+function pointerOf(event: MouseEvent | TouchEvent): Spot | undefined {
+  const at = 'touches' in event ? (event.touches[0] ?? event.changedTouches[0]) : event;
+  return at && { x: at.clientX, y: at.clientY };
+}
+
+/** What a landing says at the pointer; nothing where nothing changes hands. */
+export function landingNote(
+  game: Game,
+  roots: readonly NodeId[],
+  landing: Landing,
+): { text: string; refused: boolean } | undefined {
+  const refusal = landingRefusal(game, landingEdits(game, roots, landing, []));
+  if (refusal) return { text: plain(editRefusalSentence(game, refusal)), refused: true };
+  const first = game.nodes.get(roots[0] ?? '');
+  const home = first?.on ?? first?.in ?? null;
+  if (landing.holder === home) return undefined;
+  const name = (id: NodeId) => game.nodes.get(id)?.name ?? '';
+  if (landing.holder === null)
+    return home === null ? undefined : { text: DRAGGING.takeOut(name(home)), refused: false };
+  const say = first?.kind === 'fastener' ? DRAGGING.onto : DRAGGING.into;
+  return { text: say(name(landing.holder)), refused: false };
+}
+
+/** Ends the drag without a trace. */
+export function cancelDrag(): boolean {
+  if (!hand) return false;
+  hand = undefined;
+  letGo();
+  return true;
+}
+
+function positionsOnMat(
+  layout: MapLayout,
+  nodes: readonly CardNode[],
+  roots: readonly NodeId[],
+): Placement[] {
+  const rects = matRects(layout);
+  const placements: Placement[] = [];
+  for (const id of roots) {
+    const node = nodes.find((candidate) => candidate.id === id);
+    if (!node) continue;
+    const parent = node.parentId === undefined ? undefined : rects.get(node.parentId);
+    const x = Math.round(node.position.x + (parent?.x ?? 0));
+    const y = Math.round(node.position.y + (parent?.y ?? 0));
+    placements.push([id, { x, y }]);
+  }
+  return placements;
+}
+
+function look(event: MouseEvent | TouchEvent): void {
+  const at = pointerOf(event);
+  const { instance } = useMounted.getState();
+  if (!hand || !at || !instance) return;
+  const { game } = useGame.getState();
+  const layout = currentLayout();
+  const landing = landingAt(game, layout, instance.screenToFlowPosition(at), hand.roots, hand.moving);
+  if (hand.landing?.holder === landing.holder && hand.landing.before === landing.before) return;
+  hand.landing = landing;
+  const note = landingNote(game, hand.roots, landing);
+  useDrag.setState({
+    target: note?.refused ? undefined : (landing.holder ?? undefined),
+    mark: note?.refused ? undefined : landingMark(layout, landing, hand.moving),
+    note,
+  });
+}
+
+export const onNodeDragStart: OnNodeDrag<CardNode> = (_event, node, nodes) => {
+  const { game } = useGame.getState();
+  const roots = outermost(game, [node.id, ...nodes.map((dragged) => dragged.id)]);
+  const moving = withContents(game, roots);
+  hand = { roots, moving, landing: undefined };
+  useDrag.setState({ held: { roots, moving, positions: new Map() } });
+};
+
+export const onNodeDrag: OnNodeDrag<CardNode> = (event) => look(event);
+
+export const onNodeDragStop: OnNodeDrag<CardNode> = (event, _node, nodes) => {
+  if (!hand) return;
+  look(event);
+  const { roots, landing } = hand;
+  const { game, apply } = useGame.getState();
+  if (landing) apply(landingEdits(game, roots, landing, positionsOnMat(currentLayout(), nodes, roots)));
+  hand = undefined;
+  letGo();
+};
+
+/** What the canvas says of positions while the hand moves. */
+export function follow(changes: readonly NodeChange<CardNode>[]): void {
+  const { held } = useDrag.getState();
+  if (!hand || !held) return;
+  let positions: Map<NodeId, Spot> | undefined;
+  for (const change of changes) {
+    if (change.type !== 'position' || !change.position) continue;
+    positions ??= new Map(held.positions);
+    positions.set(change.id, change.position);
+  }
+  if (positions) useDrag.setState({ held: { ...held, positions } });
+}

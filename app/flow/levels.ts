@@ -1,0 +1,18 @@
+/** How much is said at which size of the map: a name stays as large on the screen, what it cannot stand beside folds. */
+
+export type Level = 'full' | 'names' | 'shapes';
+
+/** Below this the words on things are too small to read; trays say what they hold in words instead. */
+const NAMES_BELOW = 0.72;
+/** Below this only shapes and signs are left, and the name of what is under the pointer. */
+const SHAPES_BELOW = 0.48;
+
+export function levelAt(zoom: number): Level {
+  if (zoom < SHAPES_BELOW) return 'shapes';
+  return zoom < NAMES_BELOW ? 'names' : 'full';
+}
+
+/** Pixels on the map for a name that is to be 12.5 px on the screen. */
+export function nameSize(zoom: number): number {
+  return Math.max(13.5, 12.5 / Math.max(zoom, 0.5));
+}

@@ -1,0 +1,52 @@
+/** A lock: a metal plate across the wall of its box, with number, sign and code; its state stands to the right of it. */
+
+import { PLATE_PAD, SIGN_ROOM } from '../../../src/map/sizes.ts';
+import { LOCK_STATES } from '../../../src/words/canvas.ts';
+import type { Card } from '../card.ts';
+import { CodeLine } from './Code.tsx';
+import { LockSign } from './LockSign.tsx';
+import { heatPaint, Tab } from './Tab.tsx';
+import { Notes, numbered, StepNumber } from './Title.tsx';
+
+export function Plate({ node, slot, look }: Card) {
+  const { text } = slot;
+  const type = node.kind === 'fastener' ? node.type : undefined;
+  const out = node.leftOut === true;
+  const paint = heatPaint(look.heat);
+  const rows = slot.code?.lines.length ?? slot.lines.length;
+  return (
+    <div
+      className={`flow-plate${look.heat ? ' flow-heated' : ''}${out ? ' flow-out' : ''}`}
+      style={paint && { color: paint.color }}
+    >
+      <div className="flow-metal" style={paint} />
+      {slot.step && (
+        <span className="flow-step-at" style={{ left: PLATE_PAD, top: 6 }}>
+          <StepNumber number={look.number} />
+        </span>
+      )}
+      <span className="flow-sign-at" style={{ left: text.x - SIGN_ROOM, top: 7 }}>
+        <LockSign type={type} />
+      </span>
+      <span className="flow-name" style={{ left: text.x, top: text.y }}>
+        {slot.code
+          ? numbered(slot.code.lines).map(({ key, line }) => (
+              <CodeLine key={key} symbols={line} directions={slot.code?.directions === true} />
+            ))
+          : numbered(slot.lines).map(({ key, line }) => (
+              <span key={key} className="flow-line">
+                {line}
+              </span>
+            ))}
+      </span>
+      <Notes slot={slot} after={rows} />
+      {look.state ? (
+        <span className={`flow-state flow-state-${look.state}`} style={{ left: slot.width + 6 }}>
+          {LOCK_STATES[look.state]}
+        </span>
+      ) : (
+        <Tab heat={look.heat} className="flow-tab-plate" />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+/** A puzzle: a bar with cut corners, its name, and under it the answer that it gives. */
+import { LINE } from '../../../src/map/sizes.ts';
+import { GIVES } from '../../../src/words/canvas.ts';
+import type { Card } from '../card.ts';
+import { CodeLine } from './Code.tsx';
+import { bar } from './outlines.ts';
+import { heatPaint, Tab } from './Tab.tsx';
+import { Notes, numbered, Title } from './Title.tsx';
+
+const HALF_LINE = 0.9;
+
+export function Puzzle({ node, slot, look }: Card) {
+  const paint = heatPaint(look.heat);
+  const code = slot.code;
+  const after = slot.lines.length + (code?.lines.length ?? 0);
+  return (
+    <div
+      className={node.leftOut === true ? 'flow-puzzle flow-out' : 'flow-puzzle'}
+      style={paint && { color: paint.color }}
+    >
+      <svg className="flow-outline" width={slot.width} height={slot.height} aria-hidden="true">
+        <path d={bar(slot.width, slot.height, HALF_LINE)} style={paint && { fill: paint.background }} />
+      </svg>
+      <Title slot={slot} number={look.number} strong />
+      {code && (
+        <span
+          className="flow-gives"
+          style={{ left: slot.text.x, top: slot.text.y + slot.lines.length * LINE }}
+        >
+          <span className="flow-gives-word">{GIVES}</span>
+          <span>
+            {numbered(code.lines).map(({ key, line }) => (
+              <CodeLine key={key} symbols={line} directions={code.directions} />
+            ))}
+          </span>
+        </span>
+      )}
+      <Notes slot={slot} after={after} />
+      <Tab heat={look.heat} className="flow-tab-puzzle" />
+    </div>
+  );
+}
