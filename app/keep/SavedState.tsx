@@ -20,7 +20,7 @@ export function SavedState() {
   const now = useMinute();
   if (elsewhere) {
     return (
-      <div className="saved-state" role="status">
+      <div className="saved-state saved-state-always" role="status">
         <p className="saved-state-words">{KEEP.elsewhere}</p>
         <button type="button" className="button" onClick={editHere}>
           {KEEP.editHere}
@@ -32,7 +32,7 @@ export function SavedState() {
   if (sentence === undefined || !open) return null;
   const atRisk = storage !== 'kept' && open.changes > 0;
   return (
-    <div className="saved-state">
+    <div className={atRisk ? 'saved-state saved-state-always' : 'saved-state'}>
       <p className={atRisk ? 'saved-state-words saved-state-risk' : 'saved-state-words'} role="status">
         {sentence}
       </p>
