@@ -21,6 +21,10 @@ export function Title() {
     if (changing) input.current?.select();
   }, [changing]);
 
+  useEffect(() => {
+    if (readOnly) setChanging(false);
+  }, [readOnly]);
+
   if (changing && !readOnly) {
     return (
       <h1 className="head-title">
