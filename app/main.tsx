@@ -1,5 +1,6 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { startFewest } from './engine/fewest.ts';
 import { startKeeping } from './keep/index.ts';
 import './shell/tokens.css';
 import './shell/base.css';
@@ -8,6 +9,7 @@ import './shell/kind-shape.css';
 import { Page } from './shell/Page.tsx';
 
 void startKeeping();
+startFewest();
 
 const mount = document.getElementById('page');
 if (mount) {

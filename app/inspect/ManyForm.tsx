@@ -8,6 +8,7 @@ import { NodeLink } from '../shell/NodeLink.tsx';
 import { useGame } from '../store/game.ts';
 import { FormHead, FormPage } from './FormPage.tsx';
 import { Picker } from './Picker.tsx';
+import { FindingsHere } from './parts/FindingsHere.tsx';
 import { readHands } from './parts/Hands.tsx';
 import { holderChoices, shownName } from './parts/holders.ts';
 import { Section } from './Section.tsx';
@@ -19,6 +20,7 @@ export function ManyForm({ nodes, links }: { nodes: readonly GameNode[]; links: 
   const things = nodes.length > 0 && nodes.every(isLoose);
   return (
     <FormPage head={<FormHead title={MANY.selected(nodes.length, links.length)} />}>
+      {nodes.length > 0 && <FindingsHere ids={nodes.map((node) => node.id)} />}
       {nodes.length > 0 && (
         <section className="form-section">
           <ul className="form-names">

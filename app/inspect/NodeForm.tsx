@@ -4,6 +4,7 @@ import { FormPage, NodeHead } from './FormPage.tsx';
 import { Actions } from './parts/Actions.tsx';
 import { Answer } from './parts/Answer.tsx';
 import { Behind, Contents } from './parts/Contents.tsx';
+import { FindingsHere } from './parts/FindingsHere.tsx';
 import { Hands } from './parts/Hands.tsx';
 import { HowLong } from './parts/HowLong.tsx';
 import { LiesIn } from './parts/LiesIn.tsx';
@@ -19,6 +20,7 @@ import { When } from './parts/When.tsx';
 export function NodeForm({ node }: { node: GameNode }) {
   return (
     <FormPage head={<NodeHead node={node} />}>
+      <FindingsHere ids={[node.id]} />
       <NameField node={node} />
       {node.kind === 'fastener' && <OpensWith node={node} />}
       {node.kind === 'fastener' && <LockCode node={node} />}

@@ -2,6 +2,7 @@
 import { lazy, Suspense } from 'react';
 import { PAGE } from '../../src/words/screen.ts';
 import { useView } from '../store/view.ts';
+import { Overview } from './Overview.tsx';
 import './panel.css';
 
 const Inspector = lazy(() => import('../inspect/Inspector.tsx'));
@@ -10,10 +11,12 @@ export function Panel() {
   const selected = useView((view) => view.nodes.size + view.links.size > 0);
   return (
     <aside className="panel page-panel" aria-label={PAGE.panel}>
-      {selected && (
+      {selected ? (
         <Suspense>
           <Inspector />
         </Suspense>
+      ) : (
+        <Overview />
       )}
     </aside>
   );

@@ -3,6 +3,7 @@ import { GamesMenu, SavedState } from '../keep/index.ts';
 import { LessonLine } from './LessonLine.tsx';
 import { ShareMenu } from './ShareMenu.tsx';
 import { Title } from './Title.tsx';
+import { Verdict } from './Verdict.tsx';
 import './head.css';
 
 export function Head() {
@@ -12,6 +13,7 @@ export function Head() {
         <Title />
         <LessonLine />
       </div>
+      <Verdict />
       <div className="head-acts">
         <SavedState />
         <GamesMenu />

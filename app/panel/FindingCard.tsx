@@ -1,0 +1,70 @@
+/** One finding: what is, why it matters, what can be done about it at a press, and the way there. */
+import { useMemo } from 'react';
+import type { Finding } from '../../src/findings/finding.ts';
+import type { Proposal } from '../../src/findings/proposal.ts';
+import { proposalsFor } from '../../src/findings/propose.ts';
+import type { Kind } from '../../src/game/model.ts';
+import { findingSentence } from '../../src/words/findings/index.ts';
+import { proposalLabel } from '../../src/words/proposals.ts';
+import { KIND_NAMES, PANEL } from '../../src/words/screen.ts';
+import { SentenceText } from '../shell/SentenceText.tsx';
+import { type Assessment, useAssessment } from '../store/assessment.ts';
+import { useGame } from '../store/game.ts';
+import { freshId } from '../store/ids.ts';
+import { useView } from '../store/view.ts';
+import './finding-card.css';
+
+export function FindingCard({ finding }: { finding: Finding }) {
+  const assessment = useAssessment();
+  const game = useGame((state) => state.game);
+  const stops = finding.level === 'stops';
+  const shown = finding.nodes.length + finding.links.length > 0;
+  return (
+    <li className={stops ? 'finding finding-stops' : 'finding finding-look'}>
+      <p>
+        <SentenceText sentence={findingSentence(game, finding)} />
+      </p>
+      <div className="finding-acts">
+        <Mends assessment={assessment} finding={finding} main={stops} />
+        {shown && (
+          <button
+            type="button"
+            className="button"
+            onClick={() => useView.getState().show(finding.nodes, finding.links)}
+          >
+            {PANEL.show}
+          </button>
+        )}
+      </div>
+    </li>
+  );
+}
+
+const FRESH = { newId: freshId, nameOf: (kind: Kind) => KIND_NAMES[kind] };
+
+interface MendsProps {
+  readonly assessment: Assessment;
+  readonly finding: Finding;
+  readonly main: boolean;
+}
+
+/** Each was tried on the game before it is offered. */
+function Mends({ assessment, finding, main }: MendsProps) {
+  const game = useGame((state) => state.game);
+  const readOnly = useGame((state) => state.readOnly);
+  const proposals = useMemo(() => proposalsFor(assessment, finding, FRESH), [assessment, finding]);
+  const apply = (proposal: Proposal) => {
+    useGame.getState().apply(proposal.edits);
+  };
+  return proposals.map((proposal, i) => (
+    <button
+      key={proposal.code}
+      type="button"
+      className={main && i === 0 ? 'button button-main' : 'button'}
+      disabled={readOnly}
+      onClick={() => apply(proposal)}
+    >
+      {proposalLabel(game, proposal)}
+    </button>
+  ));
+}
