@@ -3,7 +3,8 @@ import { inOrder } from './faults.ts';
 import { isObject, type JsonObject } from './json.ts';
 import { LEGAL_TARGETS } from './links.ts';
 import { type GameLink, isHolder, type NodeId } from './model.ts';
-import type { Named, Problem, Where } from './problem.ts';
+import type { Named, Where } from './problem.ts';
+import type { ProblemList } from './problem-list.ts';
 import type { FileNode } from './schema.ts';
 import { whereIs } from './shape-problems.ts';
 
@@ -28,120 +29,111 @@ function idsOf(raw: JsonObject, list: 'nodes' | 'links'): { readonly index: numb
   });
 }
 
-function idProblems(raw: JsonObject, list: 'nodes' | 'links'): Problem[] {
+function checkIds(raw: JsonObject, list: 'nodes' | 'links', problems: ProblemList): void {
   const firsts = new Map<string, number>();
-  const problems: Problem[] = [];
   for (const { index, id } of idsOf(raw, list)) {
     const first = firsts.get(id);
     if (first === undefined) firsts.set(id, index);
-    else problems.push({ code: 'idTwice', where: whereIs(raw, [list, index]), first: first + 1 });
+    else problems.add(() => ({ code: 'idTwice', where: whereIs(raw, [list, index]), first: first + 1 }));
   }
-  return problems;
 }
 
-/** Of the holder or carrier of one node. `broken`: ids of nodes whose shape is wrong, of which nothing more is said. */
-function parentProblem(
-  node: FileNode,
-  nodes: ReadonlyMap<NodeId, FileNode>,
-  broken: ReadonlySet<string>,
-  where: (field: string) => Where,
-): Problem[] {
-  const onContainer = node.kind === 'fastener';
-  const id = onContainer ? node.on : node.in;
-  if (id === undefined || broken.has(id)) return [];
+/** Nodes of the right shape by id, and the ids of those of the wrong shape, of which nothing more is said. */
+interface Known {
+  readonly nodes: ReadonlyMap<NodeId, FileNode>;
+  readonly broken: ReadonlySet<string>;
+}
+
+/** The holder of a thing, or the carrier of a fastener. */
+function checkParent(node: FileNode, { nodes, broken }: Known, at: () => Where, problems: ProblemList): void {
+  const isFastener = node.kind === 'fastener';
+  const id = isFastener ? node.on : node.in;
+  if (id === undefined || broken.has(id)) return;
   const holder = nodes.get(id);
-  const at = where(onContainer ? 'on' : 'in');
-  if (!holder) return [{ code: onContainer ? 'carrierMissing' : 'holderMissing', where: at, id }];
-  if (onContainer) {
-    return holder.kind === 'container'
-      ? []
-      : [{ code: 'carrierNoContainer', where: at, holder: named(holder) }];
+  if (!holder) {
+    problems.add(() => ({ code: isFastener ? 'carrierMissing' : 'holderMissing', where: at(), id }));
+  } else if (isFastener ? holder.kind !== 'container' : !isHolder(holder)) {
+    problems.add(() => ({
+      code: isFastener ? 'carrierNoContainer' : 'holderHoldsNothing',
+      where: at(),
+      holder: named(holder),
+    }));
   }
-  return isHolder(holder) ? [] : [{ code: 'holderHoldsNothing', where: at, holder: named(holder) }];
 }
 
 /** Every ring of holders once, each lying in the next. */
-function ringProblems(nodes: ReadonlyMap<NodeId, FileNode>): Problem[] {
-  const problems: Problem[] = [];
+function checkRings({ nodes }: Known, problems: ProblemList): void {
   const seen = new Set<NodeId>();
   for (const start of nodes.values()) {
-    const path = new Map<NodeId, Named>();
+    const path = new Map<NodeId, FileNode>();
     let node: FileNode | undefined = start;
     while (node && !seen.has(node.id)) {
       seen.add(node.id);
-      path.set(node.id, named(node));
+      path.set(node.id, node);
       node = node.in === undefined ? undefined : nodes.get(node.in);
     }
     if (!node || !path.has(node.id)) continue;
-    const ids = [...path.keys()];
-    problems.push({ code: 'holderRing', ring: [...path.values()].slice(ids.indexOf(node.id)) });
+    const first = [...path.keys()].indexOf(node.id);
+    problems.add(() => ({ code: 'holderRing', ring: [...path.values()].slice(first).map(named) }));
   }
-  return problems;
 }
 
-function linkProblems(
+function checkLinks(
   raw: JsonObject,
   links: readonly Entry<GameLink>[],
-  nodes: ReadonlyMap<NodeId, FileNode>,
-  broken: ReadonlySet<string>,
-): Problem[] {
-  const problems: Problem[] = [];
-  const targets = new Map<NodeId, Map<NodeId, Where>>();
+  { nodes, broken }: Known,
+  problems: ProblemList,
+): void {
+  /** For each start, the place in the file of the first link to each end. */
+  const firsts = new Map<NodeId, Map<NodeId, number>>();
   for (const { index, value: link } of links) {
-    const where = whereIs(raw, ['links', index]);
+    const where = (at = index) => whereIs(raw, ['links', at]);
     const from = nodes.get(link.from);
     const to = nodes.get(link.to);
     for (const end of ['from', 'to'] as const) {
       const id = link[end];
-      if (!nodes.has(id) && !broken.has(id)) problems.push({ code: 'endMissing', where, end, id });
+      if (!nodes.has(id) && !broken.has(id)) {
+        problems.add(() => ({ code: 'endMissing', where: where(), end, id }));
+      }
     }
     if (!from || !to) continue;
-    const known = targets.get(link.from) ?? new Map<NodeId, Where>();
+    const known = firsts.get(link.from) ?? new Map<NodeId, number>();
     const first = known.get(link.to);
-    if (from === to) problems.push({ code: 'linkToItself', where, node: named(from) });
+    if (from === to) problems.add(() => ({ code: 'linkToItself', where: where(), node: named(from) }));
     else if (!LEGAL_TARGETS[from.kind].includes(to.kind)) {
-      problems.push({ code: 'linkKinds', where, from: named(from), to: named(to) });
-    } else if (first) {
-      problems.push({ code: 'linkTwice', where, first, from: named(from), to: named(to) });
+      problems.add(() => ({ code: 'linkKinds', where: where(), from: named(from), to: named(to) }));
+    } else if (first !== undefined) {
+      problems.add(() => ({
+        code: 'linkTwice',
+        where: where(),
+        first: where(first),
+        from: named(from),
+        to: named(to),
+      }));
     }
-    targets.set(link.from, known.set(link.to, first ?? where));
+    firsts.set(link.from, known.set(link.to, first ?? index));
   }
-  return problems;
 }
 
 export function checkStructure(
   raw: JsonObject,
   nodeEntries: readonly Entry<FileNode>[],
   linkEntries: readonly Entry<GameLink>[],
-): Problem[] {
+  problems: ProblemList,
+): void {
   const nodes = new Map(nodeEntries.map(({ value }) => [value.id, value]));
-  const broken = new Set(
-    idsOf(raw, 'nodes')
-      .map(({ id }) => id)
-      .filter((id) => !nodes.has(id)),
-  );
-  const ofNodes = nodeEntries.flatMap(({ index, value: node }): Problem[] => {
-    const where = (field: string) => whereIs(raw, ['nodes', index, field]);
+  const ids = idsOf(raw, 'nodes').map(({ id }) => id);
+  const known = { nodes, broken: new Set(ids.filter((id) => !nodes.has(id))) };
+  checkIds(raw, 'nodes', problems);
+  checkIds(raw, 'links', problems);
+  for (const { index, value: node } of nodeEntries) {
+    const at = (field: string) => whereIs(raw, ['nodes', index, field]);
+    checkParent(node, known, () => at(node.kind === 'fastener' ? 'on' : 'in'), problems);
     const { minutes } = node;
-    const estimates: Problem[] =
-      minutes && !inOrder(minutes)
-        ? [
-            {
-              code: 'estimates',
-              where: where('minutes'),
-              low: minutes.low,
-              likely: minutes.likely,
-              high: minutes.high,
-            },
-          ]
-        : [];
-    return [...parentProblem(node, nodes, broken, where), ...estimates];
-  });
-  return [
-    ...idProblems(raw, 'nodes'),
-    ...idProblems(raw, 'links'),
-    ...ofNodes,
-    ...ringProblems(nodes),
-    ...linkProblems(raw, linkEntries, nodes, broken),
-  ];
+    if (!minutes || inOrder(minutes)) continue;
+    const { low, likely, high } = minutes;
+    problems.add(() => ({ code: 'estimates', where: at('minutes'), low, likely, high }));
+  }
+  checkRings(known, problems);
+  checkLinks(raw, linkEntries, known, problems);
 }

@@ -3,6 +3,9 @@
 /** Objects and lists within each other. Beyond it nothing is a game, and readers that recurse run out of stack. */
 export const MAX_DEPTH = 100;
 
+/** Members of a list. Ten times what the largest game has of anything. */
+export const MAX_LIST = 100_000;
+
 /** For one value that an edit brings, so that the document around it stays within MAX_DEPTH. */
 const MAX_VALUE_DEPTH = 50;
 
@@ -17,7 +20,9 @@ export function isJson(value: unknown, depth = MAX_VALUE_DEPTH): boolean {
   if (value === null || typeof value === 'string' || typeof value === 'boolean') return true;
   if (typeof value === 'number') return Number.isFinite(value);
   if (typeof value !== 'object' || depth === 0) return false;
-  if (Array.isArray(value)) return Array.from(value).every((item) => isJson(item, depth - 1));
+  if (Array.isArray(value)) {
+    return value.length <= MAX_LIST && Array.from(value).every((item) => isJson(item, depth - 1));
+  }
   const prototype: unknown = Object.getPrototypeOf(value);
   if (prototype !== Object.prototype && prototype !== null) return false;
   return Object.entries(value).every(([key, item]) => key !== '__proto__' && isJson(item, depth - 1));

@@ -53,6 +53,8 @@ export type Problem =
   | { readonly code: 'otherJson' }
   | { readonly code: 'newerVersion'; readonly version: number; readonly known: number }
   | { readonly code: 'tooDeep'; readonly limit: number }
+  /** A list of more members than any game has. */
+  | { readonly code: 'tooLong'; readonly where: Where; readonly length: number; readonly limit: number }
   /** A number beyond what numbers can be, such as 1e999. */
   | { readonly code: 'notFinite'; readonly where: Where }
   | { readonly code: 'shape'; readonly where: Where; readonly expected: Expected; readonly found: Found }

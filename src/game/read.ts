@@ -2,11 +2,12 @@
 import * as z from 'zod/mini';
 import { isKnownType } from '../fasteners/index.ts';
 import { checkStructure, type Entry } from './check-structure.ts';
-import { isObject, type JsonObject, MAX_DEPTH } from './json.ts';
+import { isObject, type JsonObject, MAX_DEPTH, MAX_LIST } from './json.ts';
 import type { GameDocument, GameLink, GameNode, NodeId, Point } from './model.ts';
 import type { Named, Note, Problem } from './problem.ts';
+import { ProblemList } from './problem-list.ts';
 import { FORMAT, fileFrame, fileLink, fileNode, VERSION } from './schema.ts';
-import { shapeProblems, whereIs } from './shape-problems.ts';
+import { addShapeProblems, whereIs } from './shape-problems.ts';
 import { tidyJson } from './tidy-json.ts';
 
 /**
@@ -15,9 +16,6 @@ import { tidyJson } from './tidy-json.ts';
  */
 export const MAX_LENGTH = 20_000_000;
 
-/** So many problems are told; the rest are counted. */
-export const MAX_PROBLEMS = 50;
-
 export interface ReadOptions {
   /** Gives an id to a game that comes without one. */
   readonly newId: () => string;
@@ -25,15 +23,11 @@ export interface ReadOptions {
 
 export type ReadResult =
   | { readonly ok: true; readonly document: GameDocument; readonly notes: readonly Note[] }
-  /** `more`: how many further problems there are than those listed. */
+  /** `more`: how many further problems there are than those listed; above some thousands they are no longer looked for. */
   | { readonly ok: false; readonly problems: readonly Problem[]; readonly more: number };
 
-function refused(problems: readonly Problem[]): ReadResult {
-  return {
-    ok: false,
-    problems: problems.slice(0, MAX_PROBLEMS),
-    more: Math.max(0, problems.length - MAX_PROBLEMS),
-  };
+function refused(...problems: readonly Problem[]): ReadResult {
+  return { ok: false, problems, more: 0 };
 }
 
 function parse(text: string): { readonly value: unknown } | undefined {
@@ -59,16 +53,17 @@ function entries<S extends z.ZodMiniType>(
   raw: JsonObject,
   list: 'nodes' | 'links',
   shape: S,
-  problems: Problem[],
+  problems: ProblemList,
 ): Entry<z.output<S>>[] {
   const members: unknown = raw[list];
   if (!Array.isArray(members)) return [];
   const right: Entry<z.output<S>>[] = [];
-  members.forEach((member: unknown, index) => {
+  for (const [index, member] of members.entries()) {
+    if (problems.isEnough) break;
     const parsed = z.safeParse(shape, member);
     if (parsed.success) right.push({ index, value: parsed.data });
-    else problems.push(...shapeProblems(raw, parsed.error.issues, [list, index]));
-  });
+    else addShapeProblems(raw, parsed.error.issues, [list, index], problems);
+  }
   return right;
 }
 
@@ -89,28 +84,35 @@ function unknownTypes(nodes: Iterable<GameNode>): Note[] {
  */
 export function readGame(text: string, { newId }: ReadOptions): ReadResult {
   if (text.length > MAX_LENGTH) {
-    return refused([{ code: 'tooLarge', length: text.length, limit: MAX_LENGTH }]);
+    return refused({ code: 'tooLarge', length: text.length, limit: MAX_LENGTH });
   }
   /** Some editors put a byte order mark first, which JSON does not allow. */
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
   const parsed = parse(body);
-  if (!parsed) return refused([{ code: 'notJson', empty: body.trim() === '' }]);
-  const tidied = tidyJson(parsed.value, MAX_DEPTH);
-  if (tidied.tooDeep) return refused([{ code: 'tooDeep', limit: MAX_DEPTH }]);
+  if (!parsed) return refused({ code: 'notJson', empty: body.trim() === '' });
+  const tidied = tidyJson(parsed.value, { depth: MAX_DEPTH, list: MAX_LIST });
+  if (tidied.tooDeep) return refused({ code: 'tooDeep', limit: MAX_DEPTH });
   const checked = frameProblem(parsed.value);
-  if ('code' in checked) return refused([checked]);
+  if ('code' in checked) return refused(checked);
   const { raw } = checked;
 
-  const problems: Problem[] = tidied.notFinite.map((path) => ({
-    code: 'notFinite',
-    where: whereIs(raw, path),
-  }));
+  const [long] = tidied.tooLong;
+  if (long) {
+    const { path, length } = long;
+    return refused({ code: 'tooLong', where: whereIs(raw, path), length, limit: MAX_LIST });
+  }
+  const problems = new ProblemList();
+  for (const path of tidied.notFinite) {
+    problems.add(() => ({ code: 'notFinite', where: whereIs(raw, path) }));
+  }
   const frame = z.safeParse(fileFrame, raw);
-  if (!frame.success) problems.push(...shapeProblems(raw, frame.error.issues, []));
+  if (!frame.success) addShapeProblems(raw, frame.error.issues, [], problems);
   const nodeEntries = entries(raw, 'nodes', fileNode, problems);
   const linkEntries = entries(raw, 'links', fileLink, problems);
-  problems.push(...checkStructure(raw, nodeEntries, linkEntries));
-  if (!frame.success || problems.length > 0) return refused(problems);
+  if (!problems.isEnough) checkStructure(raw, nodeEntries, linkEntries, problems);
+  if (!frame.success || !problems.isEmpty) {
+    return { ok: false, problems: problems.listed, more: problems.more };
+  }
 
   const { format: _f, version: _v, nodes: _n, links: _l, id, revision, basedOn, ...head } = frame.data;
   const nodes = new Map<NodeId, GameNode>();

@@ -1,7 +1,8 @@
 /** What the schema found wrong, told as what was expected, what was found, and where. */
 import type * as z from 'zod/mini';
 import { isObject, type JsonObject } from './json.ts';
-import type { Expected, Found, Problem, Where } from './problem.ts';
+import type { Expected, Found, Where } from './problem.ts';
+import type { ProblemList } from './problem-list.ts';
 import type { Path } from './tidy-json.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -91,12 +92,17 @@ function expectedBy(issue: Issue): Expected {
 }
 
 /** @param base the path that the issues' own paths start from */
-export function shapeProblems(raw: JsonObject, issues: readonly Issue[], base: Path): Problem[] {
-  return issues.flatMap((issue) => {
+export function addShapeProblems(
+  raw: JsonObject,
+  issues: readonly Issue[],
+  base: Path,
+  problems: ProblemList,
+): void {
+  for (const issue of issues) {
     const path = [...base, ...issue.path.map((key) => (typeof key === 'symbol' ? String(key) : key))];
     const found = foundAt(raw, path);
     /** A number that has overflowed is a problem of its own. */
-    if (found.is === 'value' && typeof found.value === 'number' && !Number.isFinite(found.value)) return [];
-    return [{ code: 'shape', where: whereIs(raw, path), expected: expectedBy(issue), found }];
-  });
+    if (found.is === 'value' && typeof found.value === 'number' && !Number.isFinite(found.value)) continue;
+    problems.add(() => ({ code: 'shape', where: whereIs(raw, path), expected: expectedBy(issue), found }));
+  }
 }

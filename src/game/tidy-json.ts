@@ -12,6 +12,13 @@ export interface Tidied {
   /** The objects that lost a `__proto__` key. */
   readonly dropped: readonly Path[];
   readonly notFinite: readonly Path[];
+  /** Lists of more members than the limit. */
+  readonly tooLong: readonly { readonly path: Path; readonly length: number }[];
+}
+
+export interface Limits {
+  readonly depth: number;
+  readonly list: number;
 }
 
 interface Step {
@@ -28,9 +35,10 @@ function pathTo(step: Step | undefined, ...end: (string | number)[]): Path {
 }
 
 /** Changes the value given, which must be fresh from JSON.parse. */
-export function tidyJson(root: unknown, maxDepth: number): Tidied {
+export function tidyJson(root: unknown, limits: Limits): Tidied {
   const dropped: Path[] = [];
   const notFinite: Path[] = [];
+  const tooLong: { path: Path; length: number }[] = [];
   const steps: Step[] = [];
   const enter = (value: unknown, key: string | number, parent: Step | undefined) => {
     if (Array.isArray(value) || isObject(value)) {
@@ -41,9 +49,10 @@ export function tidyJson(root: unknown, maxDepth: number): Tidied {
   };
   enter(root, '', undefined);
   for (let step = steps.pop(); step; step = steps.pop()) {
-    if (step.depth > maxDepth) return { tooDeep: true, dropped, notFinite };
+    if (step.depth > limits.depth) return { tooDeep: true, dropped, notFinite, tooLong };
     const { value } = step;
     if (Array.isArray(value)) {
+      if (value.length > limits.list) tooLong.push({ path: pathTo(step), length: value.length });
       value.forEach((item, i) => {
         if (Object.is(item, -0)) value[i] = 0;
         enter(item, i, step);
@@ -59,5 +68,5 @@ export function tidyJson(root: unknown, maxDepth: number): Tidied {
       enter(value[key], key, step);
     }
   }
-  return { tooDeep: false, dropped, notFinite };
+  return { tooDeep: false, dropped, notFinite, tooLong };
 }

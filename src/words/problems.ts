@@ -24,21 +24,21 @@ function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+function lowered(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 function listed(items: readonly string[], last: 'and' | 'or'): string {
   return items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 }
 
-const KINDS: ReadonlyMap<string, Kind> = new Map(
-  (['place', 'container', 'fastener', 'key', 'clue', 'tool', 'puzzle', 'prize'] as const).map((kind) => [
-    kind,
-    kind,
-  ]),
-);
+function isKind(text: string): text is Kind {
+  return Object.hasOwn(LEGAL_TARGETS, text);
+}
 
 function nounOf(where: Exclude<Where, { part: 'file' }>): string {
   if (where.part === 'link') return 'arrow';
-  const kind = where.kind === undefined ? undefined : KINDS.get(where.kind);
-  return kind === undefined ? 'thing' : kindName(kind);
+  return where.kind !== undefined && isKind(where.kind) ? kindName(where.kind) : 'thing';
 }
 
 /** 'Lock “Green tin”', 'Arrow l3', 'Thing 7 of the file'. */
@@ -139,20 +139,21 @@ export function problemText(problem: Problem): string {
         ? 'This file is empty.'
         : 'This is no game file, or only a part of one: it cannot be read as JSON.';
     case 'otherJson':
-      return 'This file holds something else than a Latchmap game.';
+      return 'This is JSON, but no Latchmap game.';
     case 'newerVersion':
       return `This game was saved by a newer Latchmap (version ${problem.version} of the file; this one reads up to ${problem.known}). Open it there.`;
     case 'tooDeep':
       return `This is no game file: its parts are nested more than ${problem.limit} deep.`;
+    case 'tooLong':
+      return `${subject(problem.where)}: ${field(problem.where)} is a list of ${problem.length} members, and no game has more than ${problem.limit} of anything.`;
     case 'notFinite':
-      return `${subject(problem.where)}: ${field(problem.where)} is a number too large to be one.`;
+      return `${subject(problem.where)}: ${field(problem.where)} is larger than any number can be.`;
     case 'shape':
       return shapeWords(problem.where, problem.expected, problem.found);
     case 'idTwice': {
       const { where } = problem;
       const id = where.part === 'file' ? '' : brief(where.id ?? '');
-      const list = where.part === 'link' ? 'arrow' : 'thing';
-      return `${subject(where)}: its id is ${id}, and so is that of ${list} ${problem.first} of the file.`;
+      return `${subject(where)}: it has the id ${id}, and so has number ${problem.first} in the list.`;
     }
     case 'holderMissing':
       return `${subject(problem.where)}: it lies in ${brief(problem.id)}, and there is no ${brief(problem.id)} in this file.`;
@@ -171,7 +172,7 @@ export function problemText(problem: Problem): string {
     case 'linkKinds':
       return linkKindsWords(problem.where, problem.from, problem.to);
     case 'linkTwice':
-      return `${subject(problem.where)}: it leads from ${the(problem.from)} to ${the(problem.to)}, and so does ${subject(problem.first).toLowerCase()}.`;
+      return `${subject(problem.where)}: it leads from ${the(problem.from)} to ${the(problem.to)}, and so does ${lowered(subject(problem.first))}.`;
     case 'estimates':
       return `${subject(problem.where)}: its minutes are ${problem.low}, ${problem.likely} and ${problem.high}. Low may not be above likely, nor likely above high.`;
   }
@@ -180,21 +181,23 @@ export function problemText(problem: Problem): string {
 /** All that was wrong, a line each; those beyond what is listed are counted. */
 export function problemLines(problems: readonly Problem[], more: number): string[] {
   const lines = problems.map(problemText);
-  return more === 0 ? lines : [...lines, `And ${more} more like these.`];
+  if (more === 0) return lines;
+  return [...lines, more < 1000 ? `And ${more} more like these.` : 'And more than a thousand others.'];
 }
 
 export function noteText(note: Note): string {
   switch (note.code) {
     case 'keysDropped': {
-      const what = note.count === 1 ? 'A field named' : `${note.count} fields named`;
-      const others = note.count === 1 ? '' : ', and elsewhere';
-      return `${what} ‘__proto__’ (in: ${subject(note.first)}${others}) could mislead programs. It was left away.`;
+      const where = lowered(subject(note.first));
+      return note.count === 1
+        ? `A field named ‘__proto__’ was left away, because it could mislead programs. It stood in: ${where}.`
+        : `${note.count} fields named ‘__proto__’ were left away, because they could mislead programs. One stood in: ${where}.`;
     }
     case 'unknownType': {
       const names = note.nodes.slice(0, 3).map(({ name }) => quoted(name));
       const rest = note.nodes.length - names.length;
       const all = rest > 0 ? [...names, `${rest} more`] : names;
-      return `This version does not know the lock type ${quoted(note.type)} (${listed(all, 'and')}). It is kept, and counts as opened by what its arrows bring.`;
+      return `This version does not know the lock type ${quoted(note.type)} (${listed(all, 'and')}). It is kept, and counts as opened by whatever leads to it.`;
     }
   }
 }

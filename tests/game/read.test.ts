@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { MAX_LENGTH, MAX_PROBLEMS } from '../../src/game/read.ts';
+import { MAX_PROBLEMS } from '../../src/game/problem-list.ts';
+import { MAX_LENGTH } from '../../src/game/read.ts';
 import { writeGame } from '../../src/game/write.ts';
 import { read, sampleFile } from './sample.ts';
 
@@ -117,6 +118,25 @@ describe('no game at all', () => {
   test('is not looked at when it is too large', () => {
     const junk = 'x'.repeat(50_000_000);
     expect(problemsOf(junk)).toEqual([{ code: 'tooLarge', length: 50_000_000, limit: MAX_LENGTH }]);
+  });
+
+  test('is no game when any list is longer than all that a game has', () => {
+    const file = sampleFile();
+    const links = file.links.slice(0, 1);
+    const long = { ...file, links: [{ ...links[0], at: Array.from({ length: 100_001 }, () => -1) }] };
+    expect(problemsOf(long)).toEqual([
+      {
+        code: 'tooLong',
+        where: { part: 'link', number: 1, id: 'l1', field: 'at' },
+        length: 100_001,
+        limit: 100_000,
+      },
+    ]);
+  });
+
+  test('is not looked at to the end when thousands of its nodes are wrong', () => {
+    const junk = { ...sampleFile(), nodes: Array.from({ length: 90_000 }, () => ({ kind: 1 })) };
+    expect(read(junk)).toMatchObject({ ok: false, more: 10_001 - MAX_PROBLEMS });
   });
 
   test('an infinite version is newer than any', () => {
