@@ -54,32 +54,52 @@ function rootPositions(game: Game, roots: readonly Built[]): ReadonlyMap<NodeId,
   return positions;
 }
 
+/** Left and right edge of what stands on the mat. */
+interface Span {
+  readonly left: number;
+  readonly right: number;
+}
+
+const meanOf = (xs: readonly number[]) => xs.reduce((sum, x) => sum + x, 0) / xs.length;
+const middleOf = ({ left, right }: Span) => (left + right) / 2;
+
 /**
  * The wall that a container's locks are on: the right one when the mean x of all that opens them lies right of its middle.
- * Both are taken from what stands on the mat, so that folding, or a wall itself, changes no other wall.
+ * What opens them from within the same tray, or from one above or below it, says nothing of sides and counts only by where
+ * the rest of its links lead: then the wall faces the mean of all that the tray is linked with.
+ * All is taken from what stands on the mat, so that folding, or a wall itself, changes no other wall.
  */
 function wallSides(
   game: Game,
   contents: GameContents,
-  middles: ReadonlyMap<NodeId, number>,
+  spans: ReadonlyMap<NodeId, Span>,
   frozen: ReadonlyMap<NodeId, Side> | undefined,
 ): (container: NodeId) => Side {
   const root = rootOf(contents);
-  const middleOf = (id: NodeId) => middles.get(root.get(id) ?? id) ?? 0;
-  const sources = new Map<NodeId, number[]>();
+  const spanOf = (id: NodeId) => spans.get(root.get(id) ?? id);
+  const openers = new Map<NodeId, number[]>();
+  const linked = new Map<NodeId, number[]>();
+  const note = (map: Map<NodeId, number[]>, id: NodeId | undefined, x: number) => {
+    if (id === undefined) return;
+    const list = map.get(id);
+    if (list) list.push(x);
+    else map.set(id, [x]);
+  };
   for (const { from, to } of game.links.values()) {
-    const target = game.nodes.get(to);
-    if (target?.kind !== 'fastener') continue;
-    const list = sources.get(target.on);
-    if (list) list.push(middleOf(from));
-    else sources.set(target.on, [middleOf(from)]);
+    const source = spanOf(from);
+    const target = spanOf(to);
+    if (!source || !target || (source.left < target.right && target.left < source.right)) continue;
+    note(linked, root.get(to), middleOf(source));
+    note(linked, root.get(from), middleOf(target));
+    const node = game.nodes.get(to);
+    if (node?.kind === 'fastener') note(openers, node.on, middleOf(source));
   }
   return (container) => {
     const kept = frozen?.get(container);
     if (kept) return kept;
-    const xs = sources.get(container);
-    if (!xs) return 'left';
-    return xs.reduce((sum, x) => sum + x, 0) / xs.length > middleOf(container) ? 'right' : 'left';
+    const span = spanOf(container);
+    const xs = openers.get(container) ?? linked.get(root.get(container) ?? container);
+    return span && xs && meanOf(xs) > middleOf(span) ? 'right' : 'left';
   };
 }
 
@@ -177,13 +197,13 @@ export function layOut(game: Game, view: MapView, previous?: MapLayout): MapLayo
   const roots = contents.roots.map((node) => buildRoot(builder, node));
   const positions = rootPositions(game, roots);
   const rects = new Map<NodeId, Rect>();
-  const middles = new Map<NodeId, number>();
+  const spans = new Map<NodeId, Span>();
   for (const { node, shape } of roots) {
     const { x, y } = positions.get(node.id) ?? { x: 0, y: 0 };
     rects.set(node.id, { x, y, width: shape.width, height: shape.height });
-    middles.set(node.id, x + shape.width / 2);
+    spans.set(node.id, { left: x, right: x + shape.width });
   }
-  const wallOf = wallSides(game, contents, middles, view.walls);
+  const wallOf = wallSides(game, contents, spans, view.walls);
   const given = handedOver(game);
   const captioned = roots.flatMap((built) => {
     const caption = captionOf(built.node, given);

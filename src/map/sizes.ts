@@ -15,7 +15,7 @@ export const CODE: TextStyle & { readonly spacing: number } = {
   spacing: 2,
 };
 /** A direction: a drawn arrow and its letter. */
-export const ARROW_WIDTH = 22;
+export const ARROW_WIDTH = 20;
 /** The word 'gives' before a puzzle's answer, and the space after it. */
 export const GIVES_WIDTH = 36;
 

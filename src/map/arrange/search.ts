@@ -115,7 +115,7 @@ function neighbour(joined: Joined, { columns, y }: Judged, random: () => number)
 
 /** Work of one search, in blocks and links looked at: a count and not a clock, so that a game always gets the same arrangement. */
 const WORK = 150_000;
-const MOST_TRIALS = 1_200;
+const TRIALS_EACH = 60;
 const START = 300;
 const END = 4;
 
@@ -125,7 +125,7 @@ export function search(joined: Joined, cancelled: () => boolean): Judged {
   let best = current;
   const movable = joined.blocks.length - joined.puzzles;
   const work = joined.blocks.length + joined.ties.length;
-  const trials = movable === 0 ? 0 : Math.min(MOST_TRIALS, Math.ceil(WORK / work));
+  const trials = Math.min(TRIALS_EACH * movable, Math.ceil(WORK / work));
   const random = randomFrom(20_011);
   for (let trial = 0; trial < trials && !cancelled(); trial++) {
     const heat = START * (END / START) ** (trial / trials);

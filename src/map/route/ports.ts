@@ -29,6 +29,8 @@ interface Port {
 /** How far a port may be from the edges of what it is on. */
 const INSET = 9;
 const PLATE_INSET = 7;
+/** A line that can be straight moves the others aside. */
+const STRAIGHT_WEIGHT = 1000;
 
 function portRange(end: End): { lo: number; hi: number } {
   const inset = end.kind === 'puzzle' ? INSET : PLATE_INSET;
@@ -47,15 +49,15 @@ function spread(end: End, ports: readonly Port[]): number[] {
   const count = ports.length;
   if (count === 1 && end.kind !== 'puzzle') return [end.y];
   const gap = count > 1 ? Math.min(PORT_GAP, (hi - lo) / (count - 1)) : 0;
-  const straight = end.kind === 'puzzle';
-  const targets = ports.map((port, i) => {
-    const target = straight ? port.other : end.y + (i - (count - 1) / 2) * gap;
+  const straight = ports.map(({ other }) => end.kind === 'puzzle' && lo <= other && other <= hi);
+  const targets = ports.map(({ other }, i) => {
+    const target = straight[i] ? other : end.y + (i - (count - 1) / 2) * gap;
     return Math.min(hi - gap * (count - 1 - i), Math.max(lo + gap * i, target));
   });
   return chain(
     targets,
     targets.map(() => gap),
-    targets.map(() => 1),
+    straight.map((isStraight) => (isStraight ? STRAIGHT_WEIGHT : 1)),
   ).map(Math.round);
 }
 
