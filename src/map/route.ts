@@ -2,7 +2,7 @@
 import type { GameLink, LinkId } from '../game/model.ts';
 import type { MapLayout, Route } from './layout.ts';
 import { linkEnds, obstacles } from './route/ends.ts';
-import { edgeX, type Range, wayBetween } from './route/path.ts';
+import { edgeX, matOf, type Range, wayBetween } from './route/path.ts';
 import { type Planned, type Ports, portsOf } from './route/ports.ts';
 import { assignTracks, type Level, type Stub, type Track } from './route/tracks.ts';
 import { same } from './same.ts';
@@ -13,10 +13,10 @@ interface Drawn extends Planned {
 
 /** Ways with sides chosen for ports in the middle, then the same sides once more for the ports that they got. */
 function plan(layout: MapLayout, links: Iterable<GameLink>): Drawn[] {
-  const around = obstacles(layout);
+  const mat = matOf(obstacles(layout));
   const first = linkEnds(layout, links).map((link) => ({
     ...link,
-    way: wayBetween(link.from, link.to, around),
+    way: wayBetween(link.from, link.to, mat),
   }));
   const ports = portsOf(first);
   return first.map((link) => {
@@ -24,7 +24,7 @@ function plan(layout: MapLayout, links: Iterable<GameLink>): Drawn[] {
     const port = ports.get(link.id) ?? { from: from.y, to: to.y };
     if (way.way === 'stacked') return { ...link, ports: port };
     const at = { from: { ...from, y: port.from }, to: { ...to, y: port.to } };
-    return { ...link, ports: port, way: wayBetween(at.from, at.to, around, [way.fromSide], [way.toSide]) };
+    return { ...link, ports: port, way: wayBetween(at.from, at.to, mat, [way.fromSide], [way.toSide]) };
   });
 }
 

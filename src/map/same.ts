@@ -5,10 +5,9 @@ export function same(a: unknown, b: unknown): boolean {
   if (Array.isArray(a)) {
     return Array.isArray(b) && a.length === b.length && a.every((value, i) => same(value, b[i]));
   }
-  const entries = Object.entries(a);
-  const others = new Map(Object.entries(b));
+  const keys = Object.keys(a);
   return (
-    entries.length === others.size &&
-    entries.every(([key, value]) => others.has(key) && same(value, others.get(key)))
+    keys.length === Object.keys(b).length &&
+    keys.every((key) => same(Reflect.get(a, key), Reflect.get(b, key)))
   );
 }

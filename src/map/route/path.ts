@@ -32,6 +32,8 @@ const IN = 18;
 const CLEAR = 8;
 /** How far outside both ends a line may run that leaves and arrives on the same side. */
 const OUTSIDE = 96;
+/** How far a level run in a gap may be moved. */
+const LEVEL_REACH = 60;
 /** In pixels of length. */
 const BEND = 24;
 const THROUGH = 900;
@@ -65,30 +67,39 @@ function openLevel(around: readonly Rect[], y: number, x: number, side: Side): R
 const meet = (a: Range, b: Range): Range => ({ lo: Math.max(a.lo, b.lo), hi: Math.min(a.hi, b.hi) });
 const isOpen = ({ lo, hi }: Range) => lo <= hi;
 
-/** The parts of a range that nothing blocks. */
-function freeParts(range: Range, blocked: Range[]): Range[] {
-  if (!isOpen(range)) return [];
-  blocked.sort((a, b) => a.lo - b.lo);
+/** Where an upright line from y a to y b can stand within the range, from left to right. */
+function freeUpright(around: readonly Rect[], range: Range, a: number, b: number): Range[] {
+  const top = Math.min(a, b) - CLEAR / 2;
+  const bottom = Math.max(a, b) + CLEAR / 2;
   const parts: Range[] = [];
-  let lo = range.lo;
-  for (const block of blocked) {
-    if (block.hi <= lo) continue;
-    if (block.lo >= range.hi) break;
-    if (block.lo > lo) parts.push({ lo, hi: block.lo });
-    lo = Math.max(lo, block.hi);
+  let { lo } = range;
+  for (const rect of around) {
+    if (rect.x - CLEAR >= range.hi) break;
+    if (rect.y >= bottom || top >= rect.y + rect.height || rect.x + rect.width + CLEAR <= lo) continue;
+    if (rect.x - CLEAR > lo) parts.push({ lo, hi: rect.x - CLEAR });
+    lo = rect.x + rect.width + CLEAR;
   }
   if (lo <= range.hi) parts.push({ lo, hi: range.hi });
   return parts;
 }
 
-/** Where an upright line from y a to y b can stand within the range. */
-function freeUpright(around: readonly Rect[], range: Range, a: number, b: number): Range[] {
-  const top = Math.min(a, b) - CLEAR / 2;
-  const bottom = Math.max(a, b) + CLEAR / 2;
-  const blocked = around
-    .filter((rect) => rect.y < bottom && top < rect.y + rect.height)
-    .map((rect) => ({ lo: rect.x - CLEAR, hi: rect.x + rect.width + CLEAR }));
-  return freeParts(range, blocked);
+/** How far up and down a level line from x a to x b can be moved from y. */
+function freeLevel(around: readonly Rect[], y: number, a: number, b: number): Range {
+  let lo = y - LEVEL_REACH;
+  let hi = y + LEVEL_REACH;
+  for (const rect of around) {
+    if (rect.x >= b) break;
+    if (rect.x + rect.width <= a) continue;
+    if (rect.y + rect.height <= y) lo = Math.max(lo, Math.min(y, rect.y + rect.height + CLEAR));
+    else if (rect.y >= y) hi = Math.min(hi, Math.max(y, rect.y - CLEAR));
+  }
+  return { lo, hi };
+}
+
+function countThroughLevel(around: readonly Rect[], y: number, a: number, b: number): number {
+  let count = 0;
+  for (const rect of around) if (crossesLevel(rect, y, a, b)) count++;
+  return count;
 }
 
 /** The x that the upright run of a one-run way may have, whatever stands there. */
@@ -103,6 +114,22 @@ function oneRange(from: End, to: End, fromSide: Side, toSide: Side): Range {
   }
   const hi = Math.min(a - OUT, b - IN);
   return { lo: hi - OUTSIDE, hi };
+}
+
+/** What lines should not run through, made ready. */
+export interface Mat {
+  /** Sorted by x. */
+  readonly around: readonly Rect[];
+  /** Levels just above and below each, sorted. */
+  readonly heights: readonly number[];
+}
+
+export function matOf(obstacles: readonly Rect[]): Mat {
+  const heights = new Set(obstacles.flatMap((rect) => [rect.y - CLEAR, rect.y + rect.height + CLEAR]));
+  return {
+    around: [...obstacles].sort((a, b) => a.x - b.x || a.y - b.y),
+    heights: [...heights].sort((a, b) => a - b),
+  };
 }
 
 interface Candidate {
@@ -149,15 +176,43 @@ function oneRun(
   };
 }
 
-/** Heights of gaps tried for the level run in the middle, nearest first. */
+/** Gaps tried for the level run in the middle that an upright run reaches on both sides. */
 const MOST_GAPS = 20;
 
+/** Heights for a level run: those between the two ends first, then on both sides of them, the nearest first. */
+function* gapsBetween(from: End, to: End, heights: readonly number[]): Generator<number> {
+  const top = Math.min(from.y, to.y);
+  const bottom = Math.max(from.y, to.y);
+  let below = 0;
+  let end = heights.length;
+  while (below < end) {
+    const half = (below + end) >> 1;
+    if ((heights[half] ?? 0) < top) below = half + 1;
+    else end = half;
+  }
+  let above = below - 1;
+  for (; (heights[below] ?? Number.POSITIVE_INFINITY) <= bottom; below++) yield heights[below] ?? 0;
+  for (;;) {
+    const up = heights[above];
+    const down = heights[below];
+    if (up !== undefined && (down === undefined || top - up <= down - bottom)) {
+      above--;
+      yield up;
+    } else if (down !== undefined) {
+      below++;
+      yield down;
+    } else return;
+  }
+}
+
+/** The best way of two runs that costs less than `most`. */
 function twoRuns(
   from: End,
   to: End,
   fromSide: Side,
   toSide: Side,
-  around: readonly Rect[],
+  { around, heights }: Mat,
+  most: number,
 ): Candidate | undefined {
   const a = edgeX(from.around, fromSide);
   const b = edgeX(to.around, toSide);
@@ -168,12 +223,12 @@ function twoRuns(
   const range1 = meet(beside(a, fromSide, OUT), openLevel(around, from.y, a, fromSide));
   const range2 = meet(beside(b, toSide, IN), openLevel(around, to.y, b, toSide));
   if (!isOpen(range1) || !isOpen(range2)) return undefined;
-  const heights = around
-    .flatMap((rect) => [rect.y - CLEAR, rect.y + rect.height + CLEAR])
-    .map((y) => ({ y, detour: Math.abs(y - from.y) + Math.abs(y - to.y) }))
-    .sort((p, q) => p.detour - q.detour);
+  const least = BEND * 4 + Math.max(0, Math.abs(range1.lo - range2.lo) - 2 * OUTSIDE);
+  let tried = 0;
   let best: Candidate | undefined;
-  for (const { y } of heights.slice(0, MOST_GAPS)) {
+  for (const y of gapsBetween(from, to, heights)) {
+    const detour = Math.abs(y - from.y) + Math.abs(y - to.y);
+    if (least + detour >= (best?.cost ?? most) || tried >= MOST_GAPS) break;
     const upright = (range: Range, end: number, side: Side) => {
       const parts = freeUpright(around, range, end, y);
       return side === 'right' ? parts[0] : parts.at(-1);
@@ -181,13 +236,8 @@ function twoRuns(
     const x1 = upright(range1, from.y, fromSide);
     const x2 = upright(range2, to.y, toSide);
     if (!x1 || !x2) continue;
-    const levelLo = Math.min(x1.lo, x2.lo);
-    const levelHi = Math.max(x1.hi, x2.hi);
-    const through = around.filter((rect) => crossesLevel(rect, y, middle(x1), middle(x2))).length;
-    const blocked = around
-      .filter((rect) => rect.x < levelHi && levelLo < rect.x + rect.width)
-      .map((rect) => ({ lo: rect.y - CLEAR, hi: rect.y + rect.height + CLEAR }));
-    const gap = freeParts({ lo: y - 60, hi: y + 60 }, blocked).find(({ lo, hi }) => lo <= y && y <= hi);
+    tried++;
+    const through = countThroughLevel(around, y, middle(x1), middle(x2));
     const cost =
       Math.abs(middle(x1) - edgeX(from.rect, fromSide)) +
       Math.abs(from.y - y) +
@@ -196,8 +246,18 @@ function twoRuns(
       Math.abs(middle(x2) - edgeX(to.rect, toSide)) +
       BEND * 4 +
       THROUGH * through;
-    if (!best || cost < best.cost) {
-      best = { way: { way: 'two', fromSide, toSide, x1, y: gap ?? { lo: y, hi: y }, x2 }, cost };
+    if (cost < (best?.cost ?? most)) {
+      best = {
+        way: {
+          way: 'two',
+          fromSide,
+          toSide,
+          x1,
+          y: freeLevel(around, y, Math.min(x1.lo, x2.lo), Math.max(x1.hi, x2.hi)),
+          x2,
+        },
+        cost,
+      };
     }
   }
   return best;
@@ -227,10 +287,11 @@ function stacked(from: End, to: End, around: readonly Rect[]): Way | undefined {
 export function wayBetween(
   from: End,
   to: End,
-  around: readonly Rect[],
+  mat: Mat,
   fromSides: readonly Side[] = from.sides,
   toSides: readonly Side[] = to.sides,
 ): Way {
+  const { around } = mat;
   const down = stacked(from, to, around);
   if (down) return down;
   let best: Candidate | undefined;
@@ -242,7 +303,10 @@ export function wayBetween(
   }
   if (!best || best.cost > THROUGH) {
     for (const fromSide of fromSides) {
-      for (const toSide of toSides) consider(twoRuns(from, to, fromSide, toSide, around));
+      for (const toSide of toSides) {
+        const most = best?.cost ?? Number.POSITIVE_INFINITY;
+        consider(twoRuns(from, to, fromSide, toSide, mat, most));
+      }
     }
   }
   return best?.way ?? facing(from, to);

@@ -1,6 +1,6 @@
 /**
  * Which track each upright run takes: runs that overlap keep apart, those into one puzzle share one, and crossings are few.
- * Greedy, longest first, then each once more with all others in place.
+ * Greedy, longest first, then each once more with all the others in place.
  */
 import type { Range } from './path.ts';
 
@@ -35,58 +35,109 @@ const ON_TRACK = 2_000;
 const ON_LEVEL = 260;
 const LEVEL_APART = 4;
 const FROM_MIDDLE = 0.05;
-const MOST_PLACES = 41;
+const ROUNDS = 2;
+const MOST_PLACES = 25;
 
-/** Places on the track grid within the range, from the middle outwards. */
-function places({ lo, hi }: Range): number[] {
-  const centre = Math.round((lo + hi) / 2);
-  const found = [centre];
-  for (let i = 1; found.length < MOST_PLACES; i++) {
-    const left = centre - i * STEP;
-    const right = centre + i * STEP;
-    if (left < lo && right > hi) break;
-    if (left >= lo) found.push(left);
-    if (right <= hi) found.push(right);
+/** The places that a track may take, STEP apart round the middle of its range, and what each would cost. */
+class Places {
+  readonly #first: number;
+  readonly #count: number;
+  /** Costs as differences between neighbouring places, so that adding to all within bounds takes two writes. */
+  readonly #steps: Float64Array;
+
+  constructor({ lo, hi }: Range) {
+    const centre = Math.round((lo + hi) / 2);
+    const each = Math.max(0, Math.min((MOST_PLACES - 1) / 2, Math.floor((hi - centre) / STEP)));
+    this.#first = centre - each * STEP;
+    this.#count = 2 * each + 1;
+    this.#steps = new Float64Array(this.#count + 1);
   }
-  return found;
+
+  clear(): void {
+    this.#steps.fill(0);
+  }
+
+  /** Adds a cost to every place strictly between two x. */
+  add(cost: number, lo: number, hi: number): void {
+    const from = Math.max(0, Math.floor((lo - this.#first) / STEP) + 1);
+    const to = Math.min(this.#count, Math.ceil((hi - this.#first) / STEP));
+    if (from >= to) return;
+    this.#steps[from] = (this.#steps[from] ?? 0) + cost;
+    this.#steps[to] = (this.#steps[to] ?? 0) - cost;
+  }
+
+  /** The cheapest place; of equal ones that nearest to the middle. */
+  best(): number {
+    const middle = (this.#count - 1) / 2;
+    let best = middle;
+    let least = Number.POSITIVE_INFINITY;
+    let cost = 0;
+    for (let i = 0; i < this.#count; i++) {
+      cost += this.#steps[i] ?? 0;
+      const total = cost + FROM_MIDDLE * STEP * Math.abs(i - middle);
+      if (total < least - 1e-9) {
+        least = total;
+        best = i;
+      }
+    }
+    return this.#first + best * STEP;
+  }
 }
 
-function stubRange(stub: Stub, x: number, xs: readonly (number | undefined)[]): Range | undefined {
-  const end = typeof stub.x === 'number' ? stub.x : xs[stub.x.track];
-  return end === undefined ? undefined : { lo: Math.min(x, end), hi: Math.max(x, end) };
+function stubEnd(stub: Stub, xs: readonly (number | undefined)[]): number | undefined {
+  return typeof stub.x === 'number' ? stub.x : xs[stub.x.track];
 }
 
-/** What it costs to have track `a` at x beside track `b`, which has its place. */
-function clash(a: Track, x: number, b: Track, bx: number, xs: readonly (number | undefined)[]): number {
-  let cost = 0;
-  const together = a.top < b.bottom + 4 && b.top < a.bottom + 4;
-  if (together && Math.abs(x - bx) < APART) cost += ON_TRACK;
-  for (const stub of b.stubs) {
-    const range = stubRange(stub, bx, xs);
-    if (range && range.lo < x && x < range.hi && a.top < stub.y && stub.y < a.bottom) cost += CROSSING;
+/** Adds a cost to the places from which a level piece that ends at `end` would reach into lo … hi. */
+function addReach(places: Places, cost: number, end: number, lo: number, hi: number): void {
+  if (end <= lo) places.add(cost, lo, Number.MAX_SAFE_INTEGER);
+  else if (end >= hi) places.add(cost, Number.MIN_SAFE_INTEGER, hi);
+  else places.add(cost, Number.MIN_SAFE_INTEGER, Number.MAX_SAFE_INTEGER);
+}
+
+/** Adds what each place of a track would cost beside another one that stands at `otherX`. */
+function addTrackCosts(
+  places: Places,
+  track: Track,
+  other: Track,
+  otherX: number,
+  xs: readonly (number | undefined)[],
+): void {
+  if (track.top < other.bottom + 4 && other.top < track.bottom + 4) {
+    places.add(ON_TRACK, otherX - APART, otherX + APART);
   }
-  for (const stub of a.stubs) {
-    const range = stubRange(stub, x, xs);
-    if (!range) continue;
-    if (range.lo < bx && bx < range.hi && b.top < stub.y && stub.y < b.bottom) cost += CROSSING;
-    for (const other of b.stubs) {
-      if (other.line === stub.line || Math.abs(other.y - stub.y) >= LEVEL_APART) continue;
-      const otherRange = stubRange(other, bx, xs);
-      if (otherRange && range.lo < otherRange.hi && otherRange.lo < range.hi) cost += ON_LEVEL;
+  for (const stub of other.stubs) {
+    if (stub.y <= track.top || track.bottom <= stub.y) continue;
+    const end = stubEnd(stub, xs);
+    if (end !== undefined) places.add(CROSSING, Math.min(otherX, end), Math.max(otherX, end));
+  }
+  for (const stub of track.stubs) {
+    const end = stubEnd(stub, xs);
+    if (end === undefined) continue;
+    if (other.top < stub.y && stub.y < other.bottom) addReach(places, CROSSING, end, otherX, otherX);
+    for (const near of other.stubs) {
+      if (near.line === stub.line || Math.abs(near.y - stub.y) >= LEVEL_APART) continue;
+      const nearEnd = stubEnd(near, xs);
+      if (nearEnd === undefined) continue;
+      addReach(places, ON_LEVEL, end, Math.min(otherX, nearEnd), Math.max(otherX, nearEnd));
     }
   }
-  return cost;
 }
 
-function clashLevel(a: Track, x: number, level: Level, xs: readonly (number | undefined)[]): number {
-  let cost = 0;
-  if (level.x.lo < x && x < level.x.hi && a.top < level.y && level.y < a.bottom) cost += CROSSING;
-  for (const stub of a.stubs) {
+/** The same beside a level line without an upright run. */
+function addLevelCosts(
+  places: Places,
+  track: Track,
+  level: Level,
+  xs: readonly (number | undefined)[],
+): void {
+  const { lo, hi } = level.x;
+  if (track.top < level.y && level.y < track.bottom) places.add(CROSSING, lo, hi);
+  for (const stub of track.stubs) {
     if (stub.line === level.line || Math.abs(stub.y - level.y) >= LEVEL_APART) continue;
-    const range = stubRange(stub, x, xs);
-    if (range && range.lo < level.x.hi && level.x.lo < range.hi) cost += ON_LEVEL;
+    const end = stubEnd(stub, xs);
+    if (end !== undefined) addReach(places, ON_LEVEL, end, lo, hi);
   }
-  return cost;
 }
 
 /** All that a track may ever touch: its range and the ends of its level pieces. */
@@ -127,31 +178,28 @@ function neighbours(tracks: readonly Track[]): number[][] {
 export function assignTracks(tracks: readonly Track[], levels: readonly Level[]): number[] {
   const xs: (number | undefined)[] = tracks.map(() => undefined);
   const near = neighbours(tracks);
-  const options = tracks.map(({ x }) => places(x));
-  const costAt = (i: number, track: Track, x: number) => {
-    let cost = FROM_MIDDLE * Math.abs(x - (track.x.lo + track.x.hi) / 2);
+  const sorted = [...levels].sort((a, b) => a.y - b.y);
+  const places = tracks.map(({ x }) => new Places(x));
+  const place = (i: number) => {
+    const track = tracks[i];
+    const own = places[i];
+    if (!track || !own) return;
+    own.clear();
     for (const j of near[i] ?? []) {
       const other = tracks[j];
       const otherX = xs[j];
-      if (other && otherX !== undefined) cost += clash(track, x, other, otherX, xs);
+      if (other && otherX !== undefined) addTrackCosts(own, track, other, otherX, xs);
     }
-    for (const level of levels) cost += clashLevel(track, x, level, xs);
-    return cost;
-  };
-  const place = (i: number) => {
-    const track = tracks[i];
-    if (!track) return;
-    let best: { x: number; cost: number } | undefined;
-    for (const x of options[i] ?? []) {
-      const cost = costAt(i, track, x);
-      if (!best || cost < best.cost) best = { x, cost };
+    for (const level of sorted) {
+      if (level.y >= track.bottom + LEVEL_APART) break;
+      if (level.y > track.top - LEVEL_APART) addLevelCosts(own, track, level, xs);
     }
-    xs[i] = best?.x;
+    xs[i] = own.best();
   };
   const longestFirst = tracks
     .map((track, i) => ({ i, length: track.bottom - track.top }))
     .sort((a, b) => b.length - a.length || a.i - b.i)
     .map(({ i }) => i);
-  for (let round = 0; round < 3; round++) for (const i of longestFirst) place(i);
+  for (let round = 0; round < ROUNDS; round++) for (const i of longestFirst) place(i);
   return xs.map((x) => x ?? 0);
 }
