@@ -46,6 +46,6 @@ export const handOver: Rule<'handOver', HandOver> = defineRule({
     });
   },
   *mends(_context, { values }) {
-    yield needAll(values.thing);
+    yield needAll(values.thing, values.links);
   },
 });

@@ -39,17 +39,17 @@ export function setAnswer(source: NodeId, answer: string): Proposal {
   };
 }
 
-export function needAll(node: NodeId): Proposal {
+export function needAll(node: NodeId, possible: number): Proposal {
   return {
     code: 'needAll',
-    values: { node },
+    values: { node, possible },
     edits: [{ type: 'setFields', id: node, fields: { need: undefined } }],
   };
 }
 
 /** Asks for as many as there are; where that is one or none, for all of them. */
 export function lowerNeed(node: NodeId, possible: number): Proposal {
-  if (possible < 2) return needAll(node);
+  if (possible < 2) return needAll(node, possible);
   return {
     code: 'lowerNeed',
     values: { node, need: possible },

@@ -61,7 +61,7 @@ export const parts: Rule<'parts', Parts> = defineRule({
   *mends(context, { values, links }) {
     const { fastener, problem } = values;
     const entry = context.codes().find(({ node }) => context.idOf(node) === fastener);
-    if (problem === 'notWhole') yield needAll(fastener);
+    if (problem === 'notWhole') yield needAll(fastener, context.linksTo(fastener).length);
     for (const source of values.sources) {
       const link = links.map((id) => context.game.links.get(id)).find((one) => one?.from === source.node);
       if (!link || source.at === undefined || source.answer !== entry?.code) continue;

@@ -17,8 +17,8 @@ export interface ProposalValues {
   readonly setAnswer: { readonly source: NodeId; readonly answer: string };
   /** Ask for as many as there are. */
   readonly lowerNeed: { readonly node: NodeId; readonly need: number };
-  /** Ask for all that is linked. */
-  readonly needAll: { readonly node: NodeId };
+  /** Ask for all that is linked, and that is so many. */
+  readonly needAll: { readonly node: NodeId; readonly possible: number };
   readonly markDecoy: { readonly node: NodeId };
   /** Use again what was left out. */
   readonly bringBack: { readonly nodes: readonly NodeId[] };

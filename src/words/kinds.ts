@@ -31,7 +31,7 @@ const LOCK = new Map([
   ['direction', 'direction lock'],
   ['dial', 'dial lock'],
   ['picture', 'picture lock'],
-  ['typed', 'typed code'],
+  ['typed', 'typed-code lock'],
   ['latch', 'latch'],
 ]);
 

@@ -23,7 +23,13 @@ function label(game: Game, proposal: Proposal): Sentence {
     case 'lowerNeed':
       return [`Ask for ${count(proposal.values.need, 'thing')} only`];
     case 'needAll':
-      return ['Ask for all that leads to it'];
+      return [
+        proposal.values.possible === 0
+          ? 'Let it need nothing'
+          : proposal.values.possible === 1
+            ? 'Ask for the one that leads to it'
+            : 'Ask for all that leads to it',
+      ];
     case 'markDecoy':
       return ['Mark it as a red herring'];
     case 'bringBack':

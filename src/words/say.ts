@@ -52,35 +52,36 @@ function joined(items: readonly Sentence[], most: number): Sentence {
 /** How many names a sentence lists before it counts the rest. */
 const MOST = 4;
 
+/**
+ * "number lock"; where the box has another of that type, with what tells them apart: its name, else "second number lock".
+ * The box is not part of it.
+ */
+export function lockLabel(game: Game, node: NodeOf<'fastener'>): string {
+  const type = kindOf(node);
+  const ownName = (one: GameNode) => one.name.trim();
+  const alike: NodeOf<'fastener'>[] = [];
+  for (const other of game.nodes.values()) {
+    if (other.kind === 'fastener' && other.on === node.on && kindOf(other) === type) alike.push(other);
+  }
+  if (alike.length < 2) return type;
+  const isTelling =
+    alike.every((one) => one === node || ownName(one) !== ownName(node)) && ownName(node) !== '';
+  if (isTelling) return `${type} ${ownName(node)}`;
+  const place = alike
+    .map(({ id }) => id)
+    .sort()
+    .indexOf(node.id);
+  return `${ORDINALS[place] ?? `${place + 1}th`} ${type}`;
+}
+
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth'];
 
 export function sayer(game: Game): Say {
   const named = (node: GameNode): Part => ({ node: node.id, text: node.name.trim() });
 
-  /** "second" where a box carries several locks that read alike. */
-  const ordinal = (node: NodeOf<'fastener'>): string => {
-    const alike: NodeId[] = [];
-    for (const other of game.nodes.values()) {
-      if (other.kind !== 'fastener' || other.on !== node.on || other.type !== node.type) continue;
-      if (other.name.trim() === node.name.trim()) alike.push(other.id);
-    }
-    if (alike.length < 2) return '';
-    const place = alike.sort().indexOf(node.id);
-    return `${ORDINALS[place] ?? `${place + 1}th`} `;
-  };
-
   const lock = (node: NodeOf<'fastener'>): Sentence => {
-    const carrier = game.nodes.get(node.on);
-    const type = kindOf(node);
-    const own = node.name.trim();
-    const box: Sentence = carrier ? name(carrier.id) : [];
-    // "the number lock Number lock" says nothing more.
-    const telling = own !== '' && own.toLowerCase() !== type && own !== carrier?.name.trim();
-    return sentence(
-      `the ${ordinal(node)}`,
-      telling ? sentence(`${type} `, { node: node.id, text: own }) : [{ node: node.id, text: type }],
-      carrier ? sentence(' on ', box) : [],
-    );
+    const words: Part = { node: node.id, text: lockLabel(game, node) };
+    return game.nodes.has(node.on) ? sentence('the ', words, ' on ', name(node.on)) : sentence('the ', words);
   };
 
   const name = (id: NodeId): Sentence => {

@@ -83,7 +83,13 @@ export function prizeOutOfReach({ values }: FindingWith<'prizeOutOfReach'>, say:
 export function neverReached({ values }: FindingWith<'neverReached'>, say: Say): Told {
   const { nodes } = values;
   return {
-    is: capital(sentence(say.names(nodes), nodes.length === 1 ? ' is' : ' are', ' never reached.')),
-    so: ['Something before is blocked.'],
+    is: capital(
+      sentence(
+        nodes.length === 1 ? say.all(nodes) : say.names(nodes),
+        nodes.length === 1 ? ' is' : ' are',
+        ' never reached.',
+      ),
+    ),
+    so: [nodes.length === 1 ? 'Something before it is blocked.' : 'Something before them is blocked.'],
   };
 }

@@ -72,6 +72,6 @@ export function leadsNowhere({ values }: FindingWith<'leadsNowhere'>, say: Say):
     so:
       leftOut.length > 0
         ? sentence(notToday(say, leftOut), 'What is left costs time and gives nothing.')
-        : ['It costs time and gives nothing. If that is meant, it is a red herring.'],
+        : ['If that is meant, it is a red herring.'],
   };
 }

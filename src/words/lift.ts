@@ -1,0 +1,193 @@
+/** 'What if nobody finds this?': the answer in the head, what falls, and what a teacher does about it in class. */
+import type { Assessment } from '../findings/assess.ts';
+import { codeOf } from '../game/codes.ts';
+import type { GameNode, Kind, NodeId } from '../game/model.ts';
+import { capital, type Say, sayer, sentence } from './say.ts';
+import type { Part, Sentence } from './sentence.ts';
+
+export interface LiftAnswer {
+  /** A prize falls. */
+  readonly isLost: boolean;
+  /** What falls with it, in the order in which it would have been reached; the thing itself is not among them. */
+  readonly fallen: readonly NodeId[];
+  /** "Without Red tag, Keeper’s chest stays shut." */
+  readonly first: Sentence;
+  /** What can still be done. */
+  readonly second: Sentence;
+  /** What else falls; empty when the first sentence says it all. */
+  readonly falls: Sentence;
+  /** What the teacher does when it happens in class. */
+  readonly rescue: Sentence;
+}
+
+/** Answers for any used thing; undefined for what is not in the game today. */
+export function liftAnswer(assessment: Assessment, id: NodeId): LiftAnswer | undefined {
+  const { game, network, measures, context } = assessment;
+  const index = network.index.get(id);
+  const node = game.nodes.get(id);
+  if (index === undefined || !node) return undefined;
+  const say = sayer(game);
+  if (measures.reached[index] !== 1) {
+    return {
+      isLost: false,
+      fallen: [],
+      first: sentence(capital(say.name(id)), ' is never reached anyway.'),
+      second: [],
+      falls: [],
+      rescue: [],
+    };
+  }
+  const left = context.without(index);
+  const gone = [...network.ids.keys()].filter(
+    (other) => other !== index && measures.reached[other] === 1 && left[other] !== 1,
+  );
+  const start = (node: number) => measures.start[node] ?? 0;
+  gone.sort((a, b) => start(a) - start(b) || a - b);
+  const fallen = gone.map(context.idOf);
+  const prizes = fallen.filter((other) => game.nodes.get(other)?.kind === 'prize');
+  if (node.kind === 'prize') prizes.unshift(id);
+  const told = firstToFall(assessment, index, gone);
+  return {
+    isLost: prizes.length > 0,
+    fallen,
+    first: withoutSentence(say, node, told),
+    second: whatIsLeft(assessment, left, prizes.length > 0),
+    falls: furtherFalls(
+      say,
+      prizes.filter((prize) => prize !== id && !told.includes(prize)),
+      fallen.filter((other) => !told.includes(other) && !prizes.includes(other)),
+    ),
+    rescue: rescue(say, node, told),
+  };
+}
+
+/** What is told first: the boxes that stay shut; else what hangs directly on the thing; a prize only where nothing else falls. */
+function firstToFall({ network, context }: Assessment, lifted: number, gone: readonly number[]): NodeId[] {
+  const fallen = new Set(gone);
+  const outer = gone.filter((node) => !fallen.has(network.parent[node] ?? -1));
+  const of = (kind: Kind, among: readonly number[]) => among.filter((node) => context.kindOf(node) === kind);
+  const direct = (node: number) =>
+    node !== lifted &&
+    Array.from(network.needs.items.subarray(network.needs.starts[node], network.needs.starts[node + 1])).some(
+      (need) => need === lifted || network.parent[need] === lifted,
+    );
+  const boxOf = (node: number) =>
+    context.kindOf(node) === 'fastener' ? (network.parent[node] ?? node) : node;
+  const own = context.kindOf(lifted) === 'fastener' ? [network.parent[lifted] ?? -1] : [];
+  const near =
+    own.length > 0 ? own : [...new Set(gone.filter(direct).map(boxOf))].filter((node) => node !== lifted);
+  const choice = [
+    of('container', near),
+    of('puzzle', near),
+    near.filter((node) => context.kindOf(node) !== 'prize'),
+    of('container', outer),
+    outer.filter((node) => context.kindOf(node) !== 'prize' && context.kindOf(node) !== 'fastener'),
+    gone.filter((node) => context.kindOf(node) !== 'fastener'),
+    gone,
+  ];
+  return (choice.find((nodes) => nodes.length > 0) ?? []).map(context.idOf);
+}
+
+function withoutSentence(say: Say, node: GameNode, told: readonly NodeId[]): Sentence {
+  if (node.kind === 'prize')
+    return sentence(say.name(node.id), ' is the prize. Without it the game has no end.');
+  return sentence({ strong: 'Without ' }, say.name(node.id), ', ', whatFalls(say, told), '.');
+}
+
+const FALLS: Readonly<Record<Kind, readonly [string, string]>> = {
+  place: ['is never found', 'are never found'],
+  container: ['stays shut', 'stay shut'],
+  fastener: ['stays shut', 'stay shut'],
+  key: ['is never had', 'are never had'],
+  clue: ['is never read', 'are never read'],
+  tool: ['is never had', 'are never had'],
+  puzzle: ['cannot be solved', 'cannot be solved'],
+  prize: ['is never reached', 'are never reached'],
+};
+
+function whatFalls(say: Say, ids: readonly NodeId[]): Sentence {
+  if (ids.length === 0) return ['nothing else is missed'];
+  const kinds = new Set(ids.map((id) => say.game.nodes.get(id)?.kind ?? 'clue'));
+  const [kind = 'clue'] = kinds;
+  const [one, many] = kinds.size === 1 ? FALLS[kind] : (['is out of reach', 'are out of reach'] as const);
+  return sentence(say.names(ids, 3), ` ${ids.length === 1 ? one : many}`);
+}
+
+function whatIsLeft({ network, measures }: Assessment, left: Uint8Array, isLost: boolean): Sentence {
+  let steps = 0;
+  for (let node = 0; node < network.size; node++) {
+    if (network.isStep[node] === 1 && left[node] === 1) steps += 1;
+  }
+  const all = measures.steps;
+  const count: Part = { topic: 'steps', text: `${all} ${all === 1 ? 'step' : 'steps'}` };
+  const done: Sentence =
+    steps === all ? ['All ', count, ' can still be done.'] : [`${steps} of `, count, ' can still be done.'];
+  if (!measures.solvable) return done;
+  return sentence(isLost ? 'The game cannot be won then. ' : 'The game can still be won. ', done);
+}
+
+function furtherFalls(say: Say, prizes: readonly NodeId[], others: readonly NodeId[]): Sentence {
+  const prizeText =
+    prizes.length === 0
+      ? []
+      : sentence(
+          capital(say.names(prizes)),
+          prizes.length === 1 ? ' is never reached.' : ' are never reached.',
+        );
+  const shown = others.filter((id) => say.game.nodes.get(id)?.kind !== 'fastener');
+  if (shown.length === 0) return prizeText;
+  return sentence(
+    prizeText,
+    prizes.length > 0 ? ' ' : '',
+    capital(say.names(shown, 3)),
+    shown.length === 1 ? ' falls with it.' : ' fall with it.',
+  );
+}
+
+/** By what kind of thing is missing. */
+function rescue(say: Say, node: GameNode, told: readonly NodeId[]): Sentence {
+  if (told.length === 0 && node.kind !== 'prize') return ['Nothing has to be done: nothing hangs on it.'];
+  const answer = codeOf(say.game, node.id);
+  const name = say.name(node.id);
+  switch (node.kind) {
+    case 'place':
+      return sentence('Point the team to ', name, '.');
+    case 'container':
+      return sentence('Open ', name, ' for the team.');
+    case 'fastener':
+      return sentence('Open ', name, ' for the team', answer === undefined ? '.' : `: ${answer}.`);
+    case 'key': {
+      const boxes = told.filter((id) => say.game.nodes.get(id)?.kind === 'container');
+      return boxes.length > 0
+        ? sentence('Give the team the spare key, or open ', say.names(boxes), ' for them.')
+        : ['Give the team the spare key.'];
+    }
+    case 'clue':
+      return sentence(
+        'Give the team a copy of ',
+        name,
+        answer === undefined ? '.' : `, or say what it gives: ${answer}.`,
+      );
+    case 'tool':
+      return sentence('Lend the team another ', name, '.');
+    case 'puzzle':
+      return answer === undefined
+        ? sentence('Show the team how ', name, ' is solved.')
+        : sentence('Tell the team what ', name, ` gives: ${answer}.`);
+    case 'prize':
+      return ['Hand it over yourself.'];
+  }
+}
+
+/** "What if nobody finds this?", with the verb that fits: a puzzle is solved, a lock is opened. */
+export function liftQuestion(kind: Kind): string {
+  switch (kind) {
+    case 'puzzle':
+      return 'What if nobody solves this?';
+    case 'container':
+    case 'fastener':
+      return 'What if nobody opens this?';
+    default:
+      return 'What if nobody finds this?';
+  }
+}
