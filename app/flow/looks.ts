@@ -2,11 +2,10 @@
 import { stopsTheGame } from '../../src/engine/stops.ts';
 import { onlyWith } from '../../src/engine/ties.ts';
 import { without } from '../../src/engine/without.ts';
-import type { Finding } from '../../src/findings/finding.ts';
+import type { Assessment } from '../../src/findings/assess.ts';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import { same } from '../../src/map/same.ts';
 import { HEAT } from '../../src/words/canvas.ts';
-import type { Assessment } from '../store/assessment.ts';
 import type { Heat, LockState, Look } from './card.ts';
 import { scaleEnd } from './scale.ts';
 
@@ -43,22 +42,21 @@ export function fallenWith({ network }: Assessment, lifted: NodeId | undefined):
 }
 
 /** The arrows that a finding which stops the game speaks of. */
-export function stoppingLinks(findings: readonly Finding[]): ReadonlySet<LinkId> {
+export function stoppingLinks({ findings }: Assessment): ReadonlySet<LinkId> {
   return new Set(findings.filter(({ level }) => level === 'stops').flatMap(({ links }) => links));
 }
 
 export interface LookScene {
   readonly assessment: Assessment;
-  readonly findings: readonly Finding[];
   readonly heat: ReadonlyMap<NodeId, Heat> | undefined;
   readonly fallen: ReadonlySet<NodeId>;
 }
 
 export function looksOf(
-  { assessment, findings, heat, fallen }: LookScene,
+  { assessment, heat, fallen }: LookScene,
   before: ReadonlyMap<NodeId, Look>,
 ): ReadonlyMap<NodeId, Look> {
-  const { network, measures } = assessment;
+  const { network, measures, findings } = assessment;
   const culprits = new Set(
     findings.filter(({ level }) => level === 'stops').flatMap(({ nodes }) => nodes.slice(0, 1)),
   );

@@ -1,16 +1,14 @@
 /** Everything that the map is drawn from: game, layout, routes, what the analysis says, and how it is looked at. */
 import { useMemo, useRef } from 'react';
-import type { Finding } from '../../src/findings/finding.ts';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import type { Route } from '../../src/map/layout.ts';
+import { routes as routesOf } from '../../src/map/route.ts';
 import { useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
 import { useLayout } from '../store/layout.ts';
 import { useView } from '../store/view.ts';
 import type { Look } from './card.ts';
 import type { Scene } from './cards.ts';
-import { matRects } from './geometry.ts';
-import { elbow } from './links/elbow.ts';
 import { fallenWith, heatEndOf, heatOf, looksOf, stoppingLinks } from './looks.ts';
 
 export interface CanvasScene extends Scene {
@@ -21,7 +19,7 @@ export interface CanvasScene extends Scene {
 }
 
 const NO_LOOKS: ReadonlyMap<NodeId, Look> = new Map();
-const NO_FINDINGS: readonly Finding[] = [];
+const NO_ROUTES: ReadonlyMap<LinkId, Route> = new Map();
 
 export function useScene(): CanvasScene {
   const game = useGame((state) => state.game);
@@ -35,20 +33,15 @@ export function useScene(): CanvasScene {
   const fallen = useMemo(() => fallenWith(assessment, lifted), [assessment, lifted]);
   const last = useRef(NO_LOOKS);
   const looks = useMemo(() => {
-    last.current = looksOf({ assessment, findings: NO_FINDINGS, heat, fallen }, last.current);
+    last.current = looksOf({ assessment, heat, fallen }, last.current);
     return last.current;
   }, [assessment, heat, fallen]);
-  const stopping = useMemo(() => stoppingLinks(NO_FINDINGS), []);
+  const stopping = useMemo(() => stoppingLinks(assessment), [assessment]);
   const heatEnd = useMemo(() => heatEndOf(assessment), [assessment]);
+  const lastRoutes = useRef(NO_ROUTES);
   const routes = useMemo(() => {
-    const rects = matRects(layout);
-    const all = new Map<LinkId, Route>();
-    for (const link of game.links.values()) {
-      const from = rects.get(link.from);
-      const to = rects.get(link.to);
-      if (from && to) all.set(link.id, elbow(from, to));
-    }
-    return all;
+    lastRoutes.current = routesOf(layout, game.links.values(), lastRoutes.current);
+    return lastRoutes.current;
   }, [game.links, layout]);
   return { game, layout, looks, selected, lifted, routes, stopping, heatEnd };
 }

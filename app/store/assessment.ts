@@ -9,7 +9,7 @@ import { memoLast } from './memo.ts';
 
 export type { Assessment };
 
-const assessmentOf = memoLast<Game, Assessment>((game) => [game.nodes, game.links, game.head.lesson], assess);
+const assessmentOf = memoLast<Game, Assessment>((game) => [game.nodes, game.links, game.head], assess);
 
 export function useAssessment(): Assessment {
   return useGame(({ game }) => assessmentOf(game));
