@@ -4,6 +4,7 @@
  */
 import { copyOf, type Fragment, pasteEdits } from '../../src/game/edits/copies.ts';
 import { isHolder, type NodeId } from '../../src/game/model.ts';
+import { inView, lastPointer } from '../flow/viewport.ts';
 import { useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
 import { useView } from '../store/view.ts';
@@ -48,7 +49,7 @@ export function paste(text: string): boolean {
   if (!fragment) return false;
   const { game, apply } = useGame.getState();
   const view = useView.getState();
-  const copies = pasteEdits(game, fragment, selectedHolder(), { x: 0, y: 0 }, freshId);
+  const copies = pasteEdits(game, fragment, selectedHolder(), spot(), freshId);
   if (!copies.ok) {
     useGame.setState({ refusal: copies.refusal });
     return false;
@@ -56,6 +57,12 @@ export function paste(text: string): boolean {
   if (!apply(copies.edits)) return false;
   view.select(copies.ids);
   return true;
+}
+
+/** Where the pointer is over the map, else a little inside of what is in view. */
+function spot(): { readonly x: number; readonly y: number } {
+  const { x, y, width, height } = inView();
+  return lastPointer() ?? { x: Math.round(x + width / 3), y: Math.round(y + height / 3) };
 }
 
 function selectedHolder(): NodeId | null {

@@ -3,10 +3,10 @@ import { useMemo } from 'react';
 import type { Finding } from '../../src/findings/finding.ts';
 import type { Proposal } from '../../src/findings/proposal.ts';
 import { proposalsFor } from '../../src/findings/propose.ts';
-import type { Kind } from '../../src/game/model.ts';
+import { newName } from '../../src/words/canvas.ts';
 import { findingSentence } from '../../src/words/findings/index.ts';
 import { proposalLabel } from '../../src/words/proposals.ts';
-import { KIND_NAMES, PANEL } from '../../src/words/screen.ts';
+import { PANEL } from '../../src/words/screen.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { type Assessment, useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
@@ -40,7 +40,7 @@ export function FindingCard({ finding }: { finding: Finding }) {
   );
 }
 
-const FRESH = { newId: freshId, nameOf: (kind: Kind) => KIND_NAMES[kind] };
+const FRESH = { newId: freshId, nameOf: newName };
 
 interface MendsProps {
   readonly assessment: Assessment;

@@ -4,6 +4,7 @@ import { PAGE } from '../../src/words/screen.ts';
 import { listenToClipboard } from '../commands/clipboard.ts';
 import { listenToKeys } from '../commands/keyboard.ts';
 import { useKeys } from '../commands/keys-dialog.ts';
+import { FlowCanvas } from '../flow/FlowCanvas.tsx';
 import { BeginHere, FileDrop, KeepNews } from '../keep/index.ts';
 import { Panel } from '../panel/Panel.tsx';
 import { useGame } from '../store/game.ts';
@@ -35,6 +36,7 @@ export function Page() {
       <KeepNews />
       <Palette />
       <main className="page-mat" aria-label={PAGE.map}>
+        <FlowCanvas />
         <BeginHere />
       </main>
       <Panel />

@@ -2,11 +2,17 @@
 import type { Kind } from '../../src/game/model.ts';
 import { KIND_NAMES, PALETTE } from '../../src/words/screen.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
+import { addByClick, beginPaletteDrag } from '../flow/drag/palette.ts';
 import { useGame } from '../store/game.ts';
 import { KindShape } from './KindShape.tsx';
 import './palette.css';
 
 const KINDS: readonly Kind[] = ['place', 'container', 'fastener', 'key', 'clue', 'tool', 'puzzle', 'prize'];
+
+/** Only a lock can be refused: it needs a box to sit on, and none is selected. */
+function add(kind: Kind): void {
+  if (!addByClick(kind)) useGame.setState({ refusal: { reason: 'needsContainer', id: '' } });
+}
 
 export function Palette() {
   const readOnly = useGame((state) => state.readOnly);
@@ -19,6 +25,10 @@ export function Palette() {
           className="palette-thing"
           title={PALETTE.add(KIND_NAMES[kind])}
           disabled={readOnly}
+          onPointerDown={(event) => {
+            if (event.button === 0) beginPaletteDrag(kind, event);
+          }}
+          onClick={() => add(kind)}
         >
           <KindShape kind={kind} />
           {KIND_NAMES[kind]}
