@@ -27,7 +27,7 @@ export interface Game {
   readonly head: GameHead;
   readonly nodes: ReadonlyMap<NodeId, GameNode>;
   readonly links: ReadonlyMap<LinkId, GameLink>;
-  /** On the canvas, in its pixels at 100 %, relative to the holder. Never changes what is true of the game. */
+  /** On the mat in pixels at 100 %; in a tray or on a wall { x: 0, y: row } (see rows.ts). Never changes what is true of the game. */
   readonly positions: ReadonlyMap<NodeId, Point>;
 }
 

@@ -6,14 +6,17 @@ import type { Patch } from 'immer';
 import type { LinkRefusal } from '../links.ts';
 import type { Game, GameLink, GameNode, LinkId, NodeId, Point } from '../model.ts';
 
-/** Fields that a form may set. Kind, id, holder and carrier have edits of their own. `undefined` takes a field away, so that its default holds. */
+/**
+ * Fields that a form may set. Kind, id, holder and carrier have edits of their own. `undefined` takes a field away, so that its
+ * default holds. Objects (minutes, the lesson) are merged with what is there, field by field; lists are replaced.
+ */
 export type NodeFields = Readonly<Record<string, unknown>>;
 
 /** Where things land: the id and the position, relative to the holder that they have afterwards. */
 export type Placement = readonly [NodeId, Point];
 
 export type Edit =
-  /** Nodes with their links and positions, all new (a dragged-in thing, a paste). Ids must be unused. */
+  /** Nodes with their links and positions, all new (a dragged-in thing, a paste). Ids must be unused. What is in a tray and has no position goes to the end of its rows. */
   | {
       readonly type: 'add';
       readonly nodes: readonly GameNode[];
