@@ -1,9 +1,10 @@
 /**
  * Codes: what the links into a fastener give, against the code that is set on it.
- * A fastener that is no latch and takes no key has a right code when what its links give agrees with it: if all are needed, every
- * whole answer equals it, partial answers (a link with `at`) fit their positions, none contradicts another, and where no answer is
- * whole no position is missing; if fewer are needed, each source that carries an answer gives it whole. No code, or no answer
- * before it, is not yet known, and not wrong. Own rule; texts are compared as src/game/codes.ts normalises them.
+ * A fastener that is no latch and takes no key (it is no key lock, and no key leads to it) has a right code when what its links
+ * give agrees with it: if all are needed, every whole answer equals it, partial answers (a link with `at`) fit their positions, none
+ * contradicts another, and where no answer is whole no position is missing; if fewer are needed, each source that carries an answer
+ * gives it whole. No code, or no answer before it, is not yet known, and not wrong. Own rule; texts are compared as
+ * src/game/codes.ts normalises them.
  * Whether a game is solvable never depends on it. Cost: linear in links and symbols.
  */
 import { fastenerType } from '../fasteners/index.ts';
@@ -112,7 +113,7 @@ function fastenerCode(
   const base = { node, code, symbols, sources, origins };
   const { opensWith } = fastenerType(fastener.type);
   if (opensWith === 'nothing') return { ...base, state: 'latch', problems: [] };
-  if (opensWith === 'key' || (opensWith === 'links' && hasKey(network, node))) {
+  if (opensWith === 'key' || hasKey(network, node)) {
     return { ...base, state: 'key', problems: [] };
   }
   const allNeeded = (network.k[node] ?? 0) >= rowOf(network.needs, node).length;
