@@ -4,6 +4,9 @@ import { codesOf } from '../../src/engine/codes.ts';
 import { measure } from '../../src/engine/measures.ts';
 import { compile, KINDS } from '../../src/engine/network.ts';
 import { reportOf } from '../../src/engine/report.ts';
+import { assess } from '../../src/findings/assess.ts';
+import { findingSentence } from '../../src/words/findings/index.ts';
+import { plain } from '../../src/words/sentence.ts';
 import { gameOf, openExample, SLUGS, type Slug } from './example.ts';
 
 const CLAIMS: Readonly<Record<Slug, { steps: number; fewest: number; minutes: [number, number] }>> = {
@@ -22,6 +25,12 @@ describe.each(SLUGS)('%s', (slug) => {
   test('can be won, with everything in it reached', () => {
     expect(report.solvable).toBe(true);
     expect(report.reached).toHaveLength(game.nodes.size);
+  });
+
+  test('has no finding of any kind', () => {
+    const { findings, canBeWon } = assess(game);
+    expect(findings.map((finding) => plain(findingSentence(game, finding)))).toEqual([]);
+    expect(canBeWon).toBe(true);
   });
 
   test('has the steps and the time that are claimed', () => {
