@@ -1,8 +1,7 @@
 /** The games kept in this browser, the examples, and what can be done with them. */
-import { Popover } from 'radix-ui';
-import { useState } from 'react';
 import { EXAMPLES } from '../../src/words/examples.ts';
 import { GAMES, keptLine, titleOf } from '../../src/words/keep.ts';
+import { DropPanel } from '../shell/DropPanel.tsx';
 import { duplicateGame, openExample } from './arriving.ts';
 import { openFile } from './choosing.ts';
 import { beginGame, bringBack, deleteGame, openGame } from './keeping.ts';
@@ -13,46 +12,44 @@ import { useMinute } from './useMinute.ts';
 import './games-menu.css';
 
 export function GamesMenu() {
-  const [shown, setShown] = useState(false);
+  return (
+    <DropPanel label={GAMES.games} buttonClass="button button-large" align="right" className="games-menu">
+      {(close) => <GamesList close={close} />}
+    </DropPanel>
+  );
+}
+
+function GamesList({ close }: { close: () => void }) {
   const closing = (act: () => unknown) => () => {
-    setShown(false);
+    close();
     act();
   };
   return (
-    <Popover.Root open={shown} onOpenChange={setShown}>
-      <Popover.Trigger className="button button-large">{GAMES.games}</Popover.Trigger>
-      <Popover.Portal>
-        <Popover.Content className="games-menu" align="start" sideOffset={6} collisionPadding={8}>
-          <div className="games-menu-acts">
-            <button type="button" className="button" onClick={closing(beginGame)}>
-              {GAMES.fresh}
+    <>
+      <div className="games-menu-acts">
+        <button type="button" className="button" onClick={closing(beginGame)}>
+          {GAMES.fresh}
+        </button>
+        <button type="button" className="button" onClick={closing(openFile)}>
+          {GAMES.open}
+        </button>
+        <button type="button" className="button" onClick={closing(saveToFile)}>
+          {GAMES.save}
+        </button>
+      </div>
+      <KeptGames onOpen={(id) => closing(() => openGame(id))()} />
+      <h2 className="games-menu-heading">{GAMES.examples}</h2>
+      <ul>
+        {EXAMPLES.map((example) => (
+          <li key={example.slug} className="games-menu-row">
+            <button type="button" className="games-menu-title" onClick={closing(() => openExample(example))}>
+              {example.title}
             </button>
-            <button type="button" className="button" onClick={closing(openFile)}>
-              {GAMES.open}
-            </button>
-            <button type="button" className="button" onClick={closing(saveToFile)}>
-              {GAMES.save}
-            </button>
-          </div>
-          <KeptGames onOpen={(id) => closing(() => openGame(id))()} />
-          <h2 className="games-menu-heading">{GAMES.examples}</h2>
-          <ul>
-            {EXAMPLES.map((example) => (
-              <li key={example.slug} className="games-menu-row">
-                <button
-                  type="button"
-                  className="games-menu-title"
-                  onClick={closing(() => openExample(example))}
-                >
-                  {example.title}
-                </button>
-                <p className="games-menu-line">{example.summary}</p>
-              </li>
-            ))}
-          </ul>
-        </Popover.Content>
-      </Popover.Portal>
-    </Popover.Root>
+            <p className="games-menu-line">{example.summary}</p>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 
