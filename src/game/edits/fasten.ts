@@ -17,7 +17,6 @@ export function fasten(game: Game, edit: EditOf<'fasten'>): Outcome {
     if (container.kind !== 'container') return refuse({ reason: 'needsContainer', id });
     if (node.on === edit.on) continue;
     nodes.set(id, { ...node, on: edit.on });
-    positions.delete(id);
     rehung = true;
   }
   const rows = fastenersOf(game, edit.on).map((node) => node.id);

@@ -69,18 +69,19 @@ export function place(game: Game, edit: EditOf<'place'>): Outcome {
     const node = nodes.get(id);
     if (!node || !isThing(node) || (node.in ?? null) === holder) continue;
     nodes.set(id, lyingIn(node, holder ?? undefined));
-    positions.delete(id);
     rehomed = true;
   }
   if (holder !== null) {
     const rows = contentsOf(game, holder).map((node) => node.id);
     writeRows(positions, rowsAfterDrop(rows, moved, before));
   } else {
-    const free = new Set(moved);
-    for (const placement of edit.positions ?? []) {
-      const [id] = placement;
-      if (!nodes.has(id)) return unknownId(id);
-      if (free.has(id) && !putAt(positions, placement)) return badValue(id, 'at');
+    const given = new Map(edit.positions);
+    for (const id of given.keys()) if (!nodes.has(id)) return unknownId(id);
+    for (const id of moved) {
+      const point = given.get(id);
+      if (point && !putAt(positions, [id, point])) return badValue(id, 'at');
+      /** The number of a row in the tray that it comes from is no place on the mat. */
+      if (!point && nodes.get(id) !== game.nodes.get(id)) positions.delete(id);
     }
   }
   return { ...game, nodes: rehomed ? nodes : game.nodes, positions };
