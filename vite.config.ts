@@ -72,6 +72,8 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/app/**'],
           environment: 'node',
+          // A busy machine is no failure: this only ends what hangs.
+          testTimeout: 120_000,
         },
       },
       {
@@ -81,6 +83,7 @@ export default defineConfig({
           root: '.',
           include: ['tests/app/**/*.test.{ts,tsx}'],
           environment: 'happy-dom',
+          testTimeout: 120_000,
         },
       },
     ],
