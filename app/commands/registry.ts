@@ -1,4 +1,5 @@
 /** Every command, in the order in which the list of keys shows them. */
+import { liftQuestion } from '../../src/words/lift.ts';
 import { COMMANDS } from '../../src/words/screen-commands.ts';
 import { beginGame, openFile, saveToFile } from '../keep/index.ts';
 import { useGame } from '../store/game.ts';
@@ -63,7 +64,10 @@ const REGISTRY = {
   },
   selectAll: { label: () => COMMANDS.selectAll, keys: ['Mod+A'], when: filled, run: selectAll },
   lift: {
-    label: (now) => (now.view.lifted === undefined ? COMMANDS.lift : COMMANDS.putBack),
+    label: (now) => {
+      if (now.view.lifted !== undefined) return COMMANDS.putBack;
+      return liftQuestion(now.game.game.nodes.get(single(now) ?? '')?.kind ?? 'clue');
+    },
     keys: ['Alt+L'],
     when: (now) => now.view.lifted !== undefined || single(now) !== undefined,
     run: () => view().lift(view().lifted === undefined ? [...view().nodes][0] : undefined),

@@ -24,6 +24,7 @@ import { LinkLayer } from './links/LinkLayer.tsx';
 import { MovingLinks } from './links/MovingLinks.tsx';
 import { linkNear } from './links/near.ts';
 import { Overview } from './Overview.tsx';
+import { PointedRing } from './PointedRing.tsx';
 import { PointerNote, RowMark } from './PointerNote.tsx';
 import { SizeWatch } from './SizeWatch.tsx';
 import { nodeTypes } from './shapes/index.ts';
@@ -206,6 +207,7 @@ function Canvas() {
         <LinkLayer arrows={arrows} text={text} zIndex={LINKS_Z} casings />
         <MovingLinks game={game} layout={layout} />
         <LinkDots layout={layout} />
+        <PointedRing layout={layout} />
         <RowMark />
         <SizeWatch element={element} />
         {overview && <Overview />}

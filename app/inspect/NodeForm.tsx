@@ -16,6 +16,7 @@ import { OpensWith } from './parts/OpensWith.tsx';
 import { Quickest } from './parts/Quickest.tsx';
 import { Texts } from './parts/Texts.tsx';
 import { When } from './parts/When.tsx';
+import { Why } from './parts/Why.tsx';
 
 export function NodeForm({ node }: { node: GameNode }) {
   return (
@@ -34,6 +35,7 @@ export function NodeForm({ node }: { node: GameNode }) {
       <HowLong node={node} />
       <Hands node={node} />
       <When node={node} />
+      <Why node={node} />
       <Quickest node={node} />
       <Actions />
     </FormPage>

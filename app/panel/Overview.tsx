@@ -2,6 +2,7 @@
 import { PANEL } from '../../src/words/screen.ts';
 import { useAssessment } from '../store/assessment.ts';
 import { Findings } from './Findings.tsx';
+import { OrderOfPlay } from './OrderOfPlay.tsx';
 
 export function Overview() {
   const { game, findings } = useAssessment();
@@ -13,6 +14,7 @@ export function Overview() {
         <>
           <Findings level="stops" findings={findings} />
           <Findings level="look" findings={findings} />
+          <OrderOfPlay />
         </>
       )}
     </div>

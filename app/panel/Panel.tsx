@@ -1,23 +1,66 @@
-/** The right side of the page: what is true of the game, or the form of what is selected. */
-import { lazy, Suspense } from 'react';
-import { PAGE } from '../../src/words/screen.ts';
+/**
+ * The right side of the page: what is true of the game, the form of what is selected, or what falls without what is lifted.
+ * On a small screen it lies over the map and is called by a tab.
+ */
+import { lazy, Suspense, useEffect, useRef } from 'react';
+import { PAGE, PANEL } from '../../src/words/screen.ts';
+import { Sign } from '../shell/signs.tsx';
 import { useView } from '../store/view.ts';
+import { LiftPanel } from './LiftPanel.tsx';
 import { Overview } from './Overview.tsx';
+import { usePanel } from './topics.ts';
 import './panel.css';
 
 const Inspector = lazy(() => import('../inspect/Inspector.tsx'));
 
 export function Panel() {
+  const lifted = useView((view) => view.lifted);
   const selected = useView((view) => view.nodes.size + view.links.size > 0);
+  const open = usePanel((state) => state.open);
+  const panel = useRef<HTMLElement>(null);
+  useTopic(panel);
+
   return (
-    <aside className="panel page-panel" aria-label={PAGE.panel}>
-      {selected ? (
-        <Suspense>
-          <Inspector />
-        </Suspense>
-      ) : (
-        <Overview />
-      )}
-    </aside>
+    <>
+      <button
+        type="button"
+        className="panel-tab"
+        aria-expanded={open}
+        aria-controls="panel"
+        onClick={() => usePanel.getState().setOpen(!open)}
+      >
+        <Sign name={open ? 'close' : 'left'} />
+        {open ? PANEL.close : lifted !== undefined ? PANEL.tabLift : selected ? PANEL.tabForm : PANEL.tab}
+      </button>
+      <aside
+        ref={panel}
+        id="panel"
+        className={open ? 'panel page-panel panel-open' : 'panel page-panel'}
+        aria-label={PAGE.panel}
+      >
+        {lifted !== undefined ? (
+          <LiftPanel lifted={lifted} />
+        ) : selected ? (
+          <Suspense>
+            <Inspector />
+          </Suspense>
+        ) : (
+          <Overview />
+        )}
+      </aside>
+    </>
   );
+}
+
+/** Brings the section that was asked for into view and gives its heading the focus. */
+function useTopic(panel: React.RefObject<HTMLElement | null>): void {
+  const asked = usePanel((state) => state.asked);
+  useEffect(() => {
+    if (asked === 0) return;
+    const { topic } = usePanel.getState();
+    const name = topic === 'needed' || topic === 'chain' ? 'steps' : topic;
+    const section = panel.current?.querySelector(`[data-topic="${name}"]`);
+    section?.scrollIntoView({ block: 'start' });
+    section?.querySelector<HTMLElement>('h2')?.focus({ preventScroll: true });
+  }, [asked, panel]);
 }

@@ -2,13 +2,17 @@
  * Can it be won? A sentence that follows every edit, and whose underlined words lead to what they count.
  * While something is lifted it answers what happens without it; when a change was refused, why.
  */
+import { useMemo } from 'react';
 
+import type { NodeId } from '../../src/game/model.ts';
+import { liftAnswer } from '../../src/words/lift.ts';
 import { PAGE } from '../../src/words/screen.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { verdictOf, type Verdict as Words } from '../../src/words/verdict.ts';
 import { useFewest } from '../engine/fewest.ts';
-import { useAssessment } from '../store/assessment.ts';
+import { type Assessment, useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
+import { useView } from '../store/view.ts';
 import { Refusal } from './Refusal.tsx';
 import { SentenceText } from './SentenceText.tsx';
 import { Sign, type SignName } from './signs.tsx';
@@ -19,8 +23,20 @@ const SIGNS: Readonly<Record<Words['tone'], { readonly sign: SignName; readonly 
   empty: { sign: 'right', className: 'head-sign' },
 };
 
+/** The answer to what is lifted, in the form of a verdict. */
+function withoutIt(assessment: Assessment, lifted: NodeId | undefined): Words | undefined {
+  const answer = lifted === undefined ? undefined : liftAnswer(assessment, lifted);
+  return answer && { tone: answer.isLost ? 'stops' : 'ok', first: answer.first, second: answer.second };
+}
+
 export function Verdict() {
-  const verdict = verdictOf(useAssessment(), useFewest());
+  const assessment = useAssessment();
+  const fewest = useFewest();
+  const lifted = useView((state) => state.lifted);
+  const verdict = useMemo(
+    () => withoutIt(assessment, lifted) ?? verdictOf(assessment, fewest),
+    [assessment, fewest, lifted],
+  );
   const refused = useGame((state) => state.refusal !== undefined);
   const { sign, className } = SIGNS[verdict.tone];
   return (

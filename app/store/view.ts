@@ -13,12 +13,15 @@ export interface ViewState {
   readonly heat: boolean;
   /** Boxes two or more deep that have been opened up to be seen. */
   readonly opened: ReadonlySet<NodeId>;
+  /** Pointed at from elsewhere on the page: ringed on the map, without being selected. */
+  readonly pointed: ReadonlySet<NodeId>;
   /** Counts requests to bring the selection into view, so that the canvas can answer each. */
   readonly shown: number;
 
   select(nodes: Iterable<NodeId>, links?: Iterable<LinkId>): void;
   /** Selects, and asks the canvas to go there. */
   show(nodes: Iterable<NodeId>, links?: Iterable<LinkId>): void;
+  point(nodes: Iterable<NodeId>): void;
   lift(id: NodeId | undefined): void;
   setHeat(heat: boolean): void;
   setOpened(id: NodeId, opened: boolean): void;
@@ -34,10 +37,12 @@ export const useView = create<ViewState>()((set, get) => ({
   lifted: undefined,
   heat: remembered(),
   opened: NONE,
+  pointed: NONE,
   shown: 0,
 
   select: (nodes, links = []) => set({ nodes: new Set(nodes), links: new Set(links) }),
   show: (nodes, links = []) => set({ nodes: new Set(nodes), links: new Set(links), shown: get().shown + 1 }),
+  point: (nodes) => set({ pointed: new Set(nodes) }),
   lift: (lifted) => set({ lifted }),
   setHeat(heat) {
     set({ heat });
@@ -49,7 +54,7 @@ export const useView = create<ViewState>()((set, get) => ({
     else next.delete(id);
     set({ opened: next });
   },
-  reset: () => set({ nodes: NONE, links: NONE, lifted: undefined, opened: NONE }),
+  reset: () => set({ pointed: NONE, nodes: NONE, links: NONE, lifted: undefined, opened: NONE }),
 }));
 
 /** A setting is a convenience: where storage is refused it is simply not remembered. */

@@ -9,7 +9,6 @@ export const COMMANDS = {
   duplicate: 'Duplicate',
   delete: 'Remove',
   selectAll: 'Select everything',
-  lift: 'What if nobody finds this?',
   putBack: 'Put it back',
   leaveOut: 'Not today',
   useAgain: 'Use it again',

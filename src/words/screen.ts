@@ -75,11 +75,12 @@ export const SHARE = {
 };
 
 export const PANEL = {
-  tab: 'Panel',
-  close: 'Close the panel',
+  tab: 'Findings and order of play',
+  tabForm: 'Form',
+  tabLift: 'What falls',
+  close: 'Map',
   stops: 'Stops the game',
   look: 'Worth a look',
-  nothingToSay: 'Nothing stops the game, and nothing is worth a second look.',
   empty:
     'What stops the game, what is worth a look and the order of play stand here as soon as something lies on the map.',
   order: 'Order of play',
@@ -91,11 +92,13 @@ export const PANEL = {
   needed: (n: number) => (n === 1 ? '1 step cannot be skipped' : `${n} steps cannot be skipped`),
   inChain: 'in the chain',
   cannotSkip: 'cannot be skipped',
-  unmark: 'Show all alike',
+  mark: 'Mark them in the list',
+  unmark: 'Mark them no longer',
 };
 
 export const LIFT = {
   inClass: 'If it happens in class',
+  heading: (name: string) => `Without ${name}`,
   putBack: 'Put it back',
-  left: 'What can still be done',
+  notUsed: 'It is not used today.',
 };
