@@ -18,7 +18,8 @@ import { follow, onNodeDrag, onNodeDragStart, onNodeDragStop } from './drag/node
 import { Ghost } from './Ghost.tsx';
 import { bounds, matRects } from './geometry.ts';
 import { HeatSwitch } from './HeatSwitch.tsx';
-import { arrowsOf, trayWords } from './links/arrows.ts';
+import { useLevel } from './levels.ts';
+import { arrowsOf, clearings } from './links/arrows.ts';
 import { LinkDots, useHover } from './links/LinkDots.tsx';
 import { LinkLayer } from './links/LinkLayer.tsx';
 import { MovingLinks } from './links/MovingLinks.tsx';
@@ -85,7 +86,9 @@ function Canvas() {
       }),
     [game, routes, looks, scene.selected, selectedLinks, hovered, scene.stopping, moving],
   );
-  const text = useMemo(() => trayWords(layout), [layout]);
+  const heating = useView((state) => state.heat) && scene.heatEnd !== undefined;
+  const level = useLevel((state) => state.level);
+  const text = useMemo(() => clearings(layout, cards, level), [layout, cards, level]);
 
   const fit = useCallback(() => {
     const all = wholeOf(currentLayout());
@@ -161,7 +164,7 @@ function Canvas() {
     // biome-ignore lint/a11y/noStaticElementInteractions: the keys belong to the things in it, which are focused one by one
     <div
       ref={mount}
-      className={hovered === undefined ? 'flow' : 'flow flow-on-link'}
+      className={`flow${hovered === undefined ? '' : ' flow-on-link'}${heating ? ' flow-heating' : ''}`}
       onKeyDown={keys.onKeyDown}
       onFocus={keys.onFocus}
       onPointerDown={press.onPointerDown}

@@ -1,13 +1,21 @@
 /** What would happen on letting go, said at the pointer; and the row that is meant. */
 import { useEffect, useRef } from 'react';
 import { ViewportPortal } from 'reactflow';
+import { useGame } from '../store/game.ts';
 import { useDrag } from './drag/held.ts';
+import { useLevel } from './levels.ts';
+import { useHover } from './links/LinkDots.tsx';
 import { useLinking } from './links/linking.ts';
 
 export function PointerNote() {
   const dragNote = useDrag((state) => state.note);
   const linkNote = useLinking((state) => state.linking?.note);
-  const note = dragNote ?? linkNote;
+  const level = useLevel((state) => state.level);
+  const hovered = useHover((state) => state.node);
+  const name = useGame(({ game }) =>
+    level === 'shapes' && hovered !== undefined ? game.nodes.get(hovered)?.name : undefined,
+  );
+  const note = dragNote ?? linkNote ?? (name ? { text: name, refused: false } : undefined);
   const element = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const follow = ({ clientX, clientY }: PointerEvent) => {

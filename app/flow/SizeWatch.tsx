@@ -1,7 +1,7 @@
 /** Tells the style sheet how large the map is drawn, without rendering a single thing anew. */
 import { useEffect } from 'react';
 import { useStoreApi } from 'reactflow';
-import { levelAt, nameSize } from './levels.ts';
+import { levelAt, nameSize, useLevel } from './levels.ts';
 
 export function SizeWatch({ element }: { element: HTMLElement | undefined }) {
   const store = useStoreApi();
@@ -12,9 +12,12 @@ export function SizeWatch({ element }: { element: HTMLElement | undefined }) {
       const zoom = transform[2];
       if (zoom === last) return;
       last = zoom;
-      element.dataset['level'] = levelAt(zoom);
+      const level = levelAt(zoom);
+      if (element.dataset['level'] !== level) {
+        element.dataset['level'] = level;
+        useLevel.setState({ level });
+      }
       element.style.setProperty('--name-size', `${nameSize(zoom)}px`);
-      element.style.setProperty('--small-size', `${12.5 / Math.max(zoom, 0.5)}px`);
     };
     watch(store.getState());
     return store.subscribe(watch);

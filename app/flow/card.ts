@@ -2,6 +2,7 @@
 import type { Node } from 'reactflow';
 import type { GameNode } from '../../src/game/model.ts';
 import type { Slot } from '../../src/map/layout.ts';
+import type { SmallWords } from './small.ts';
 
 /** Where the time goes, on one step. */
 export interface Heat {
@@ -39,6 +40,8 @@ export interface Card extends Record<string, unknown> {
   readonly slot: Slot;
   readonly look: Look;
   readonly hasp: Hasp | undefined;
+  /** What it says when the map is drawn small. */
+  readonly small: SmallWords | undefined;
   /** Types of the locks of a folded container, drawn as signs. */
   readonly locks: readonly (string | undefined)[] | undefined;
 }

@@ -6,6 +6,7 @@ import { same } from '../../src/map/same.ts';
 import { holdsText, LOCK_STATES, spokenName } from '../../src/words/canvas.ts';
 import { type Card, type CardNode, type Hasp, type Look, nodeTypeOf } from './card.ts';
 import { matRects } from './geometry.ts';
+import { smallWords } from './small.ts';
 
 /** Trays by depth, links above them (LINKS_Z), things, locks; what is dragged above all. */
 export const LINKS_Z = 12;
@@ -86,7 +87,11 @@ function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | unde
     const lock = scene.game.nodes.get(id);
     return lock?.kind === 'fastener' ? lock.type : undefined;
   });
-  const fresh: Card = { node, slot, look, hasp, locks };
+  const small =
+    old && old.data.slot === slot && old.data.node === node
+      ? old.data.small
+      : smallWords(scene.game, scene.layout, node.id, slot);
+  const fresh: Card = { node, slot, look, hasp, small, locks };
   const data = old && same(old.data, fresh) ? old.data : fresh;
   const selected = scene.selected.has(node.id);
   const className = classOf(scene, node, look);
@@ -126,11 +131,22 @@ function zIndexOf(slot: Slot): number {
 
 function classOf(scene: Scene, node: GameNode, look: Look): string {
   const names = [];
+  if (isInside(scene.layout, node.id)) names.push('flow-inside');
   if (look.pale) names.push('flow-pale');
   if (look.culprit) names.push('flow-culprit');
   if (look.state === 'cannotOpen') names.push('flow-blocked');
   if (scene.lifted === node.id) names.push('flow-lifted');
   return names.join(' ');
+}
+
+/** Hidden when the map is drawn small: what lies in a place but boxes, and all that lies in boxes. */
+function isInside(layout: MapLayout, id: NodeId): boolean {
+  const slot = layout.slots.get(id);
+  if (!slot || slot.parent === undefined) return false;
+  const parent = layout.slots.get(slot.parent);
+  if (slot.kind === 'fastener') return isInside(layout, slot.parent);
+  if (slot.kind === 'container' && parent?.kind === 'place') return false;
+  return true;
 }
 
 /** From the middle of the first plate to the middle of the last, on the line of the wall. */

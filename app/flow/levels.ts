@@ -1,4 +1,5 @@
 /** How much is said at which size of the map: a name stays as large on the screen, what it cannot stand beside folds. */
+import { create } from 'zustand';
 
 export type Level = 'full' | 'names' | 'shapes';
 
@@ -6,6 +7,9 @@ export type Level = 'full' | 'names' | 'shapes';
 const NAMES_BELOW = 0.72;
 /** Below this only shapes and signs are left, and the name of what is under the pointer. */
 const SHAPES_BELOW = 0.48;
+/** A name on the screen at any size from here up. */
+const NAME_ON_SCREEN = 12.5;
+const NAME = 13.5;
 
 export function levelAt(zoom: number): Level {
   if (zoom < SHAPES_BELOW) return 'shapes';
@@ -14,5 +18,8 @@ export function levelAt(zoom: number): Level {
 
 /** Pixels on the map for a name that is to be 12.5 px on the screen. */
 export function nameSize(zoom: number): number {
-  return Math.max(13.5, 12.5 / Math.max(zoom, 0.5));
+  return Math.max(NAME, NAME_ON_SCREEN / Math.max(zoom, SHAPES_BELOW));
 }
+
+/** The level at which the map is drawn now. */
+export const useLevel = create<{ readonly level: Level }>()(() => ({ level: 'full' }));

@@ -1,11 +1,13 @@
 /** The arrows to be drawn, and how heavy each. */
 import type { Game, LinkId, NodeId } from '../../../src/game/model.ts';
-import type { MapLayout, Rect, Route } from '../../../src/map/layout.ts';
+import type { MapLayout, Rect, Route, Slot } from '../../../src/map/layout.ts';
 import { LINE, NAME, NOTE } from '../../../src/map/sizes.ts';
 import { textWidth } from '../../../src/type/text.ts';
 import { noteText } from '../../../src/words/canvas.ts';
 import type { Look } from '../card.ts';
+import type { Cards } from '../cards.ts';
 import { matRects } from '../geometry.ts';
+import type { Level } from '../levels.ts';
 import type { Arrow, Weight } from './paint.ts';
 
 export interface ArrowScene {
@@ -26,7 +28,8 @@ export function arrowsOf(scene: ArrowScene): readonly Arrow[] {
   for (const [id, route] of scene.routes) {
     const link = scene.game.links.get(id);
     if (!link || scene.without?.has(link.from) || scene.without?.has(link.to)) continue;
-    arrows.push({ route, weight: weightOf(scene, id, link.from, link.to) });
+    const crossed = scene.stopping.has(id) && scene.looks.get(link.from)?.culprit === true;
+    arrows.push({ route, weight: weightOf(scene, id, link.from, link.to), crossed });
   }
   return arrows;
 }
@@ -40,24 +43,41 @@ function weightOf(scene: ArrowScene, id: LinkId, from: NodeId, to: NodeId): Weig
 }
 
 const PAD = 2;
+const WALL = 4;
 
-/** Where names and lines under them stand on trays: a line that crosses a tray passes under its words. */
-export function trayWords(layout: MapLayout): readonly Rect[] {
+/**
+ * Where arrows are not drawn, so that they pass under the words: names on trays and the lines under them; and when the map is drawn
+ * small, the whole inside of a box, of which only the count is shown.
+ */
+export function clearings(layout: MapLayout, cards: Cards, level: Level): readonly Rect[] {
   const rects = matRects(layout);
   const words: Rect[] = [];
   for (const [id, slot] of layout.slots) {
     const rect = rects.get(id);
     if (!rect || (slot.kind !== 'place' && slot.kind !== 'container')) continue;
-    const widths = [
-      ...slot.lines.map((line) => textWidth(line, NAME)),
-      ...slot.notes.map((note) => textWidth(noteText(note), NOTE)),
-    ];
-    words.push({
-      x: rect.x + slot.text.x - PAD,
-      y: rect.y + slot.text.y - PAD,
-      width: Math.max(...widths) + 2 * PAD,
-      height: widths.length * LINE + 2 * PAD,
-    });
+    const small = cards.byId.get(id)?.data.small;
+    if (level === 'full') words.push(headOf(rect, slot));
+    else if (level === 'names' && slot.kind === 'container') words.push(inset(rect, WALL));
+    else if (level === 'names' && small) {
+      words.push({ x: rect.x + small.x, y: rect.y + small.y, width: small.width, height: small.height });
+    }
   }
   return words;
+}
+
+function inset({ x, y, width, height }: Rect, by: number): Rect {
+  return { x: x + by, y: y + by, width: width - 2 * by, height: height - 2 * by };
+}
+
+function headOf(rect: Rect, slot: Slot): Rect {
+  const widths = [
+    ...slot.lines.map((line) => textWidth(line, NAME)),
+    ...slot.notes.map((note) => textWidth(noteText(note), NOTE)),
+  ];
+  return {
+    x: rect.x + slot.text.x - PAD,
+    y: rect.y + slot.text.y - PAD,
+    width: Math.max(...widths) + 2 * PAD,
+    height: widths.length * LINE + 2 * PAD,
+  };
 }

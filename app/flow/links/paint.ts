@@ -11,6 +11,8 @@ export type Weight = 'plain' | 'dark' | 'picked' | 'pale' | 'stops';
 export interface Arrow {
   readonly route: Route;
   readonly weight: Weight;
+  /** Carries a cross: what it starts from lies where it cannot be had. */
+  readonly crossed?: boolean;
 }
 
 /** The colours of the page, read from its style sheet, so that there is one place for them. */
@@ -110,7 +112,7 @@ export function paint(
   context.lineJoin = 'round';
   const thin = Math.max(1, 0.7 / scale);
   const sorted = arrows.toSorted((a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight));
-  for (const { route, weight } of sorted) {
+  for (const { route, weight, crossed } of sorted) {
     const { line, head } = shapeOf(route);
     const width = WIDTH[weight] * thin;
     if (casings) {
@@ -124,7 +126,7 @@ export function paint(
     context.lineWidth = width;
     context.stroke(line);
     context.stroke(head);
-    if (weight === 'stops') crossOut(context, route, inks);
+    if (crossed) crossOut(context, route, inks);
   }
   for (const rect of text) context.clearRect(rect.x, rect.y, rect.width, rect.height);
 }

@@ -5,10 +5,11 @@ import { ownCaption } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
 import { LockSign } from './LockSign.tsx';
 import { TrayCount } from './Place.tsx';
+import { Small } from './Small.tsx';
 import { Tab } from './Tab.tsx';
 import { Notes, numbered, Title } from './Title.tsx';
 
-export function Box({ node, slot, look, hasp, locks }: Card) {
+export function Box({ node, slot, look, small, hasp, locks }: Card) {
   const out = node.leftOut === true;
   return (
     <div className={out ? 'flow-box flow-out' : 'flow-box'}>
@@ -19,6 +20,7 @@ export function Box({ node, slot, look, hasp, locks }: Card) {
       <div className="flow-words">
         <Title slot={slot} number={look.number} strong />
       </div>
+      <Small name={node.name} words={small} number={look.number} step={slot.step} />
       <Notes slot={slot} after={slot.lines.length} />
       {slot.folded ? (
         <Folded slot={slot} locks={locks ?? []} />

@@ -3,13 +3,14 @@
 import { LINE } from '../../../src/map/sizes.ts';
 import { ownCaption } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
+import { Small } from './Small.tsx';
 import { heatPaint, Tab } from './Tab.tsx';
 import { Holds, Notes, Title } from './Title.tsx';
 
 /** Height of the band behind the name, which alone is tinted, so that a large tray does not shout. */
 const bandHeight = (lines: number) => 12 + lines * LINE + 6;
 
-export function Place({ node, slot, look }: Card) {
+export function Place({ node, slot, look, small }: Card) {
   const out = node.leftOut === true;
   return (
     <div className={out ? 'flow-place flow-out' : 'flow-place'}>
@@ -26,6 +27,7 @@ export function Place({ node, slot, look }: Card) {
       <div className="flow-words" style={look.heat && { color: heatPaint(look.heat)?.color }}>
         <Title slot={slot} number={look.number} strong />
       </div>
+      <Small name={node.name} words={small} number={look.number} step={slot.step} />
       <Notes slot={slot} after={slot.lines.length} />
       <TrayCount card={{ slot, folded: slot.folded }} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}

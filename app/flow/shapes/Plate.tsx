@@ -13,10 +13,11 @@ export function Plate({ node, slot, look }: Card) {
   const type = node.kind === 'fastener' ? node.type : undefined;
   const out = node.leftOut === true;
   const paint = heatPaint(look.heat);
+  const beside = slot.wall === 'right' ? 'flow-beside-left' : 'flow-beside-right';
   const rows = slot.code?.lines.length ?? slot.lines.length;
   return (
     <div
-      className={`flow-plate${look.heat ? ' flow-heated' : ''}${out ? ' flow-out' : ''}`}
+      className={`flow-plate flow-plate-${slot.wall ?? 'left'}${look.heat ? ' flow-heated' : ''}${out ? ' flow-out' : ''}`}
       style={paint && { color: paint.color }}
     >
       <div className="flow-metal" style={paint} />
@@ -25,6 +26,10 @@ export function Plate({ node, slot, look }: Card) {
           <StepNumber number={look.number} />
         </span>
       )}
+      <span className="flow-short" style={slot.wall === 'right' ? { right: 0 } : { left: 0 }}>
+        {look.number > 0 && look.number}
+        <LockSign type={type} />
+      </span>
       <span className="flow-sign-at" style={{ left: text.x - SIGN_ROOM, top: 7 }}>
         <LockSign type={type} />
       </span>
@@ -41,11 +46,9 @@ export function Plate({ node, slot, look }: Card) {
       </span>
       <Notes slot={slot} after={rows} />
       {look.state ? (
-        <span className={`flow-state flow-state-${look.state}`} style={{ left: slot.width + 6 }}>
-          {LOCK_STATES[look.state]}
-        </span>
+        <span className={`flow-state flow-state-${look.state} ${beside}`}>{LOCK_STATES[look.state]}</span>
       ) : (
-        <Tab heat={look.heat} className="flow-tab-plate" />
+        <Tab heat={look.heat} className={`flow-tab-plate ${beside}`} />
       )}
     </div>
   );

@@ -1,21 +1,23 @@
 /** A puzzle: a bar with cut corners, its name, and under it the answer that it gives. */
+
 import { LINE } from '../../../src/map/sizes.ts';
 import { GIVES } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
 import { CodeLine } from './Code.tsx';
 import { bar } from './outlines.ts';
+import { Small } from './Small.tsx';
 import { heatPaint, Tab } from './Tab.tsx';
 import { Notes, numbered, Title } from './Title.tsx';
 
 const HALF_LINE = 0.9;
 
-export function Puzzle({ node, slot, look }: Card) {
+export function Puzzle({ node, slot, look, small }: Card) {
   const paint = heatPaint(look.heat);
   const code = slot.code;
   const after = slot.lines.length + (code?.lines.length ?? 0);
   return (
     <div
-      className={node.leftOut === true ? 'flow-puzzle flow-out' : 'flow-puzzle'}
+      className={`flow-puzzle${look.heat ? ' flow-heated' : ''}${node.leftOut === true ? ' flow-out' : ''}`}
       style={paint && { color: paint.color }}
     >
       <svg className="flow-outline" width={slot.width} height={slot.height} aria-hidden="true">
@@ -35,6 +37,7 @@ export function Puzzle({ node, slot, look }: Card) {
           </span>
         </span>
       )}
+      <Small name={node.name} words={small} number={look.number} step={slot.step} />
       <Notes slot={slot} after={after} />
       <Tab heat={look.heat} className="flow-tab-puzzle" />
     </div>

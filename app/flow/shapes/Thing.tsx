@@ -4,6 +4,7 @@ import { THING_HEIGHT } from '../../../src/map/sizes.ts';
 import { ownCaption } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
 import { fold, ribbon, slip, tag } from './outlines.ts';
+import { Small } from './Small.tsx';
 import { Tab } from './Tab.tsx';
 import { Notes, Title } from './Title.tsx';
 
@@ -46,13 +47,14 @@ function Outline({ kind, width, height }: { kind: string; width: number; height:
   }
 }
 
-export function Thing({ node, slot, look }: Card) {
+export function Thing({ node, slot, look, small }: Card) {
   return (
     <div className={node.leftOut === true ? 'flow-thing flow-out' : 'flow-thing'}>
       <svg className="flow-outline" width={slot.width} height={slot.height} aria-hidden="true">
         <Outline kind={node.kind} width={slot.width} height={slot.height} />
       </svg>
       <Title slot={slot} number={look.number} strong={false} />
+      <Small name={node.name} words={small} number={look.number} step={slot.step} />
       <Notes slot={slot} after={slot.lines.length} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
       <Tab heat={look.heat} className="flow-tab-place" />

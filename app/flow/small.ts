@@ -1,0 +1,100 @@
+/**
+ * Words for the map drawn small: names as large on the screen as ever, with what a tray holds in words where its rows would
+ * be too small to read. The room for them is fixed, so the size that still fits is found here, once for each card.
+ */
+import type { Game, Kind, NodeId } from '../../src/game/model.ts';
+import type { MapLayout, Rect, Slot } from '../../src/map/layout.ts';
+import { OVERHANG } from '../../src/map/sizes.ts';
+import { wrap } from '../../src/type/text.ts';
+import { holdsText } from '../../src/words/canvas.ts';
+
+export interface SmallWords extends Rect {
+  /** The largest size of type, in pixels of the map, at which name and count fit. */
+  readonly size: number;
+  /** Said below the name; empty for what holds nothing or still shows it. */
+  readonly holds: string;
+}
+
+/** A name at 50 %. */
+const LARGEST = 25;
+const SMALLEST = 12.5;
+const LINE = 1.18;
+/** Width of a step number and the space after it, in parts of the size. */
+const NUMBER = 1.75;
+/** The count is set a little smaller than the name. */
+export const HOLDS_SIZE = 0.92;
+const PAD = 9;
+/** How far a plate without its code reaches into the box. */
+export const SHORT_PLATE = 78;
+
+/** Undefined for what says nothing when it is small: what lies in a tray, and locks. */
+export function smallWords(game: Game, layout: MapLayout, id: NodeId, slot: Slot): SmallWords | undefined {
+  const name = game.nodes.get(id)?.name ?? '';
+  const room = roomFor(layout, id, slot);
+  if (!room) return undefined;
+  const holds = slot.kind === 'place' ? directly(game, layout, id) : (slot.holds ?? []);
+  const text = holds.length > 0 && !slot.folded ? holdsText(holds) : '';
+  return { ...room, holds: text, size: fitting(name, text, room, slot.step) };
+}
+
+function roomFor(layout: MapLayout, id: NodeId, slot: Slot): Rect | undefined {
+  const inner = { x: PAD, y: PAD - 3, width: slot.width - 2 * PAD, height: slot.height - 2 * PAD + 6 };
+  switch (slot.kind) {
+    case 'place':
+      return { ...inner, height: Math.min(inner.height, firstBox(layout, id) - PAD) };
+    case 'container': {
+      const walled =
+        !slot.folded && (layout.rows.get(id) ?? []).some((row) => kindOf(layout, row) === 'fastener');
+      const plate = walled ? SHORT_PLATE - OVERHANG : 0;
+      const x = slot.wall === 'left' ? inner.x + plate : inner.x;
+      return { ...inner, x, width: inner.width - plate };
+    }
+    case 'puzzle':
+      return inner;
+    case 'fastener':
+      return undefined;
+    default:
+      return slot.parent === undefined
+        ? { ...inner, x: slot.text.x, width: slot.width - slot.text.x - PAD }
+        : undefined;
+  }
+}
+
+const kindOf = (layout: MapLayout, id: NodeId) => layout.slots.get(id)?.kind;
+
+/** Boxes stand below the things in a place, and are still drawn. */
+function firstBox(layout: MapLayout, place: NodeId): number {
+  for (const row of layout.rows.get(place) ?? []) {
+    const slot = layout.slots.get(row);
+    if (slot?.kind === 'container') return slot.y;
+  }
+  return Number.POSITIVE_INFINITY;
+}
+
+function directly(game: Game, layout: MapLayout, place: NodeId): { kind: Kind; count: number }[] {
+  const counts = new Map<Kind, number>();
+  for (const row of layout.rows.get(place) ?? []) {
+    const kind = game.nodes.get(row)?.kind;
+    if (kind && kind !== 'container') counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  }
+  return [...counts].map(([kind, count]) => ({ kind, count }));
+}
+
+function fitting(name: string, holds: string, room: Rect, step: boolean): number {
+  for (let size = LARGEST; size > SMALLEST; size -= 0.5) {
+    const width = room.width - (step ? NUMBER * size : 0);
+    const lines = wrap(name, width, { size, weight: 'strong', family: 'words' });
+    const small = size * HOLDS_SIZE;
+    const count =
+      holds === '' ? 0 : wrap(holds, width, { size: small, weight: 'regular', family: 'words' }).length;
+    const whole = lines.join('').length >= name.replaceAll(/\s+/g, '').length && !breaksWord(name, lines);
+    if (whole && (lines.length + count * HOLDS_SIZE) * size * LINE <= room.height) return size;
+  }
+  return SMALLEST;
+}
+
+/** A word that is cut across two lines is worse than smaller type. */
+function breaksWord(name: string, lines: readonly string[]): boolean {
+  const words = new Set(name.split(/\s+/));
+  return lines.some((line) => line.split(' ').some((word) => word !== '' && !words.has(word)));
+}
