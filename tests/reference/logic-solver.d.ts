@@ -4,12 +4,15 @@ declare module 'logic-solver' {
   export interface Solution {
     getTrueVars(): string[];
   }
-  export class Solver {
+  export interface Solver {
     require(...formulas: Formula[]): void;
-    solve(): Solution | null;
     solveAssuming(formula: Formula): Solution | null;
   }
-  export function or(...operands: Formula[]): Formula;
-  export function and(...operands: Formula[]): Formula;
-  export function not(operand: Formula): Formula;
+  const Logic: {
+    readonly Solver: new () => Solver;
+    or(...operands: Formula[]): Formula;
+    and(...operands: Formula[]): Formula;
+    not(operand: Formula): Formula;
+  };
+  export default Logic;
 }

@@ -3,7 +3,7 @@
  * Rules without negation have a least model, and something is in it exactly when the rules together with its denial cannot be
  * satisfied (van Emden and Kowalski 1976). That is the least fixed point, rings included: a ring may be denied as a whole.
  */
-import * as Logic from 'logic-solver';
+import Logic, { type Formula, type Solver } from 'logic-solver';
 import type { Rules } from './rules.ts';
 
 /** A solver holds 16 MB, so games share one, under names of their own, for a while; questions about one do not touch another. */
@@ -11,13 +11,13 @@ const GAMES_PER_SOLVER = 20;
 let games = 0;
 let shared = new Logic.Solver();
 
-function aSolver(): Logic.Solver {
+function aSolver(): Solver {
   if (games++ % GAMES_PER_SOLVER === 0) shared = new Logic.Solver();
   return shared;
 }
 
 export class SolvabilityBySat {
-  readonly #solver: Logic.Solver;
+  readonly #solver: Solver;
   readonly #game: Rules;
   readonly #prefix: string;
 
@@ -50,7 +50,7 @@ export class SolvabilityBySat {
   }
 
   /** A number as the signs of variables, one for each binary digit. */
-  #numbered(number: number): Logic.Formula[] {
+  #numbered(number: number): Formula[] {
     const digits = Math.ceil(Math.log2(this.#game.rules.length + 1));
     return Array.from({ length: digits }, (_, i) =>
       (number >> i) & 1 ? `digit_${i}` : Logic.not(`digit_${i}`),

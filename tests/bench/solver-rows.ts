@@ -1,0 +1,43 @@
+/** The same questions put to the general-purpose libraries of tests/reference, each with its rules ready made. */
+import type { Highs } from 'highs';
+import { fewestByInteger } from '../reference/integer-program.ts';
+import { rulesOf } from '../reference/rules.ts';
+import { SolvabilityBySat } from '../reference/satisfiability.ts';
+import type { Row } from './table.ts';
+
+/** Beyond these the question takes the library minutes. */
+const MOST_NODES = { mustDo: 300, fewest: 30 };
+
+export function solverRows(highs: Highs): readonly Row[] {
+  return [
+    {
+      name: 'reach: satisfiability solver',
+      beside: 'reach',
+      task: (game) => {
+        const rules = rulesOf(game);
+        return () => new SolvabilityBySat(rules).isSolvable();
+      },
+    },
+    {
+      name: 'must-do: satisfiability solver',
+      beside: 'must-do',
+      mostNodes: MOST_NODES.mustDo,
+      task: (game) => {
+        const rules = rulesOf(game);
+        return () => {
+          const sat = new SolvabilityBySat(rules);
+          return rules.steps.filter((step) => !sat.isSolvable(step));
+        };
+      },
+    },
+    {
+      name: 'fewest: integer programme',
+      beside: 'fewest',
+      mostNodes: MOST_NODES.fewest,
+      task: (game) => {
+        const rules = rulesOf(game);
+        return () => fewestByInteger(highs, rules);
+      },
+    },
+  ];
+}
