@@ -3,7 +3,7 @@
  * Cost: linear.
  */
 import type { Flow } from './flow.ts';
-import { type Rows, rowsOf } from './rows.ts';
+import { Pairs, type Rows, reversed } from './rows.ts';
 
 /** A part, its events renumbered from 0; what is reached already is not in it. */
 export interface Part {
@@ -110,15 +110,13 @@ function partOf(
 ): Part {
   const count = members.length;
   const local = new Map(members.map((at, i) => [at, i]));
-  const pairs = { allOwners: [0], allItems: [0], someOwners: [0], someItems: [0] };
-  for (const list of Object.values(pairs)) list.length = 0;
+  const all = new Pairs(flow.all.items.length);
+  const some = new Pairs(flow.some.items.length);
   const k = new Int32Array(count);
   for (const [i, at] of members.entries()) {
     for (let j = flow.all.starts[at] ?? 0; j < (flow.all.starts[at + 1] ?? 0); j++) {
       const other = local.get(flow.all.items[j] ?? 0);
-      if (other === undefined) continue;
-      pairs.allOwners.push(i);
-      pairs.allItems.push(other);
+      if (other !== undefined) all.add(i, other);
     }
     let wanted = flow.k[at] ?? 0;
     const from = flow.some.starts[at] ?? 0;
@@ -128,20 +126,20 @@ function partOf(
     k[i] = wanted;
     for (let j = from; j < to; j++) {
       const other = local.get(flow.some.items[j] ?? 0);
-      if (other === undefined) continue;
-      pairs.someOwners.push(i);
-      pairs.someItems.push(other);
+      if (other !== undefined) some.add(i, other);
     }
   }
+  const allRows = all.rows(count);
+  const someRows = some.rows(count);
   return {
     count,
     cost: Uint8Array.from(members, (at) => (isStep[at] === 1 && forced[at] !== 1 ? 1 : 0)),
     required: Uint8Array.from(members, (at) => forced[at] ?? 0),
-    all: rowsOf(count, pairs.allOwners, pairs.allItems),
-    some: rowsOf(count, pairs.someOwners, pairs.someItems),
+    all: allRows,
+    some: someRows,
     k,
-    allOf: rowsOf(count, pairs.allItems, pairs.allOwners),
-    someOf: rowsOf(count, pairs.someItems, pairs.someOwners),
+    allOf: reversed(allRows, count),
+    someOf: reversed(someRows, count),
     rings: flow.rings,
   };
 }

@@ -17,7 +17,7 @@ export function parentInUse(game: Game, id: NodeId): NodeId | undefined {
   let parent = node && parentOf(node);
   while (parent !== undefined) {
     const holder = game.nodes.get(parent);
-    if (holder === undefined || holder.leftOut !== true) return parent;
+    if (holder?.leftOut !== true) return parent;
     parent = parentOf(holder);
   }
   return undefined;

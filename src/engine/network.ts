@@ -8,11 +8,11 @@
  * Cost: linear in nodes and links, plus the sorting of ids.
  */
 import { expectedMinutes, isStep } from '../game/defaults.ts';
-import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
+import type { Game, Kind, NodeId } from '../game/model.ts';
 import { byCodePoint } from './compare.ts';
 import { isLeftOut, parentInUse } from './left-out.ts';
 import type { Index } from './measures.ts';
-import { type Rows, reversed, rowsOf } from './rows.ts';
+import { Pairs, type Rows, reversed } from './rows.ts';
 
 export const KINDS: readonly Kind[] = [
   'place',
@@ -24,6 +24,10 @@ export const KINDS: readonly Kind[] = [
   'puzzle',
   'prize',
 ];
+
+const KIND_NUMBERS: ReadonlyMap<Kind, number> = new Map(KINDS.map((kind, number) => [kind, number]));
+const CONTAINER = KINDS.indexOf('container');
+const FASTENER = KINDS.indexOf('fastener');
 
 export interface Network {
   /** Number of nodes. */
@@ -80,50 +84,46 @@ export interface Events {
 export function compile(game: Game): Network {
   const ids: NodeId[] = [];
   for (const id of game.nodes.keys()) if (!isLeftOut(game, id)) ids.push(id);
-  ids.sort();
   // Code units order like code points as long as there are no surrogates.
   if (ids.some((id) => /[\uD800-\uDFFF]/.test(id))) ids.sort(byCodePoint);
+  else ids.sort();
   const size = ids.length;
   const index = new Map<NodeId, Index>();
   for (let i = 0; i < size; i++) index.set(ids[i] ?? '', i);
 
+  const outs = outsOf(game, index);
+  const needs = reversed(outs, size);
   const names: string[] = [];
   const kinds = new Uint8Array(size);
   const parent = new Int32Array(size).fill(-1);
   const steps = new Uint8Array(size);
   const minutes = new Float64Array(size);
   const atMinute = new Float64Array(size);
-  const nodes: GameNode[] = [];
+  const k = new Int32Array(size);
+  const closed = new Uint8Array(size);
   const prizes: Index[] = [];
-  const contents = new Pairs();
-  const fasteners = new Pairs();
+  const contents = new Pairs(size);
+  const fasteners = new Pairs(size);
   for (let i = 0; i < size; i++) {
     const node = game.nodes.get(ids[i] ?? '');
     if (node === undefined) continue;
-    nodes.push(node);
     names.push(node.name);
-    kinds[i] = KINDS.indexOf(node.kind);
+    kinds[i] = KIND_NUMBERS.get(node.kind) ?? 0;
     const parentId = parentInUse(game, node.id);
     const at = parentId === undefined ? undefined : index.get(parentId);
     if (at !== undefined) {
       parent[i] = at;
       (node.kind === 'fastener' ? fasteners : contents).add(at, i);
     }
-    if (isStep(node)) steps[i] = 1;
-    minutes[i] = expectedMinutes(node);
+    if (isStep(node)) {
+      steps[i] = 1;
+      minutes[i] = expectedMinutes(node);
+    }
     atMinute[i] = node.atMinute ?? 0;
-    if (node.kind === 'prize') prizes.push(i);
-  }
-
-  const outs = outsOf(game, index, size);
-  const needs = reversed(outs, size);
-  const k = new Int32Array(size);
-  const closed = new Uint8Array(size);
-  for (let i = 0; i < size; i++) {
-    const node = nodes[i];
     const count = (needs.starts[i + 1] ?? 0) - (needs.starts[i] ?? 0);
-    k[i] = node?.need === undefined || node.need === 'all' ? count : node.need;
-    if (node?.kind === 'fastener' && node.type !== 'latch' && count === 0) closed[i] = 1;
+    k[i] = node.need === undefined || node.need === 'all' ? count : node.need;
+    if (node.kind === 'fastener' && node.type !== 'latch' && count === 0) closed[i] = 1;
+    if (node.kind === 'prize') prizes.push(i);
   }
   const base = {
     size,
@@ -146,48 +146,36 @@ export function compile(game: Game): Network {
   return { ...base, events: eventsOf(base) };
 }
 
-/** Owner and item pairs in the making. */
-class Pairs {
-  readonly owners: number[] = [];
-  readonly items: number[] = [];
-
-  add(owner: number, item: number) {
-    this.owners.push(owner);
-    this.items.push(item);
-  }
-
-  rows(count: number): Rows {
-    return rowsOf(count, this.owners, this.items);
-  }
-}
-
 /** Links between used nodes, by source. */
-function outsOf(game: Game, index: ReadonlyMap<NodeId, Index>, size: number): Rows {
-  const pairs = new Pairs();
+function outsOf(game: Game, index: ReadonlyMap<NodeId, Index>): Rows {
+  const pairs = new Pairs(game.links.size);
   for (const link of game.links.values()) {
     const from = index.get(link.from);
     const to = index.get(link.to);
     if (from !== undefined && to !== undefined) pairs.add(from, to);
   }
-  return pairs.rows(size);
+  return pairs.rows(index.size);
 }
 
 function eventsOf(network: Omit<Network, 'events'>): Events {
   const { size, kinds, parent, needs, fasteners } = network;
-  const CONTAINER = KINDS.indexOf('container');
-  const FASTENER = KINDS.indexOf('fastener');
-  const node = Array.from({ length: size }, (_, i) => i);
+  const containers = kinds.reduce((sum, kind) => (kind === CONTAINER ? sum + 1 : sum), 0);
+  const node = new Int32Array(size + containers);
   const atHand = new Int32Array(size).fill(-1);
+  let hands = size;
   for (let i = 0; i < size; i++) {
-    if (kinds[i] === CONTAINER) atHand[i] = node.push(i) - 1;
+    node[i] = i;
+    if (kinds[i] !== CONTAINER) continue;
+    node[hands] = i;
+    atHand[i] = hands++;
   }
   const count = node.length;
   const k = new Int32Array(count);
   const minutes = new Float64Array(count);
   const release = new Float64Array(count);
   minutes.set(network.minutes);
-  const all = new Pairs();
-  const some = new Pairs();
+  const all = new Pairs(size + containers + fasteners.items.length);
+  const some = new Pairs(needs.items.length);
   for (let i = 0; i < size; i++) {
     const hand = atHand[i] ?? -1;
     const waiting = hand < 0 ? i : hand;
@@ -208,7 +196,7 @@ function eventsOf(network: Omit<Network, 'events'>): Events {
   const someRows = some.rows(count);
   return {
     count,
-    node: Int32Array.from(node),
+    node,
     atHand,
     all: allRows,
     some: someRows,

@@ -129,7 +129,7 @@ function groundsOf(flow: Flow, times: Times): Rows {
       items.push(ground);
     }
   }
-  return rowsOf(flow.count, owners, items);
+  return rowsOf(flow.count, Int32Array.from(owners), Int32Array.from(items));
 }
 
 /** Of a choice the k that finish first. */

@@ -7,8 +7,29 @@ export interface Rows {
   readonly items: Int32Array;
 }
 
+/** Owner and item pairs in the making; there is room for so many. */
+export class Pairs {
+  readonly #owners: Int32Array;
+  readonly #items: Int32Array;
+  #length = 0;
+
+  constructor(room: number) {
+    this.#owners = new Int32Array(room);
+    this.#items = new Int32Array(room);
+  }
+
+  add(owner: number, item: number) {
+    this.#owners[this.#length] = owner;
+    this.#items[this.#length++] = item;
+  }
+
+  rows(count: number): Rows {
+    return rowsOf(count, this.#owners.subarray(0, this.#length), this.#items.subarray(0, this.#length));
+  }
+}
+
 /** Rows from pairs; a row keeps the order in which its pairs come. */
-export function rowsOf(count: number, owners: ArrayLike<number>, items: ArrayLike<number>): Rows {
+export function rowsOf(count: number, owners: Int32Array, items: Int32Array): Rows {
   const starts = new Int32Array(count + 1);
   const pairs = owners.length;
   for (let i = 0; i < pairs; i++) {
