@@ -58,7 +58,7 @@ export default defineConfig({
   cacheDir: '../node_modules/.vite',
   base: './',
   plugins: [react(), contentSecurityPolicy, firstViewSize],
-  build: { outDir: '../dist', emptyOutDir: true },
+  build: { outDir: '../dist', emptyOutDir: true, chunkSizeWarningLimit: 1000 },
   worker: { format: 'es' },
   /** Games are kept by address, so the same port each time. One that is taken moves on to the next. */
   preview: { port: 4750 },

@@ -274,10 +274,10 @@ function useFirstView(layout: MapLayout, element: HTMLElement | undefined) {
   const instance = useMounted((state) => state.instance);
   useEffect(() => {
     if (!instance || !element || shown.current === id) return;
-    const all = wholeOf(layout);
-    if (!all) return;
     shown.current = id;
-    fitTo(all);
+    /** The view of an empty game stays, so that the first thing lies where it is let go. */
+    const all = wholeOf(layout);
+    if (all) fitTo(all);
   }, [instance, element, id, layout]);
 }
 
