@@ -3,10 +3,12 @@
  * that use it. Blocks (what stands on the mat) are given sides, then heights, then positions; the first two know nothing of pixels across,
  * so that a page can be made from them as well as the map.
  */
-import { childrenOf, type Game, type NodeId, type Point, parentOf } from '../game/model.ts';
+import { childrenOf, type Game, type GameNode, type NodeId, type Point, parentOf } from '../game/model.ts';
+import { writeRows } from '../game/rows.ts';
 import { type Block, blocksOf, FIELD_ROW_GAP, firstUses } from './arrange/blocks.ts';
 import { type Columns, type Joined, join, settle } from './arrange/columns.ts';
 import { judge, search } from './arrange/search.ts';
+import { contentsOf } from './contents.ts';
 import { layOut } from './lay-out.ts';
 import { absolute, type MapLayout, type MapView, plainView } from './layout.ts';
 import { outline } from './outline.ts';
@@ -59,6 +61,16 @@ function spreadOut(game: Game, left: ReadonlySet<NodeId>, right: ReadonlySet<Nod
 
 const idsOf = (blocks: readonly Block[], column: readonly number[]) =>
   new Set(column.flatMap((i) => blocks[i]?.parts.map((part) => part.id) ?? []));
+
+/** One reads from the left: what is used first stands there. */
+function earlyLeft(joined: Joined, columns: Columns): Columns {
+  const meanUse = (column: readonly number[]) => {
+    const uses = column.map((i) => joined.blocks[i]?.firstUse ?? 0).filter(Number.isFinite);
+    return uses.length > 0 ? uses.reduce((sum, use) => sum + use, 0) / uses.length : Number.POSITIVE_INFINITY;
+  };
+  const { left, right } = columns;
+  return meanUse(left) <= meanUse(right) ? columns : { ...columns, left: right, right: left };
+}
 
 /** Draws neighbours of one caption together into one block, when they stand close. */
 function joinNeighbours(
@@ -141,8 +153,9 @@ function reach(layout: MapLayout, id: NodeId, framed: boolean): { left: number; 
 }
 
 /**
- * Positions for every node of the game, whatever positions it has: on the mat for what nothing holds, relative to the holder for the rest,
- * where rows keep the order that they have (positions, then id). `numbers`: the order of play, from 1, of each reached step.
+ * Positions for every node of the game, whatever positions it has: on the mat for what nothing holds, else the place among the rows
+ * of its holder. Rows keep the order that they have; in a tray where nothing has a position they follow first use.
+ * `numbers`: the order of play, from 1, of each reached step (playNumbers).
  * Deterministic. What stands on the mat does not overlap, with the plain view or the one given.
  */
 export function arrange(
@@ -156,7 +169,7 @@ export function arrange(
   const first = layOut(spreadOut(ordered, new Set(), new Set()), view);
   const alone = join(blocksOf(ordered, first, numbers));
   const found = search(alone, cancelled);
-  const calm = judge(alone, found.columns, FINAL_ROUNDS);
+  const calm = judge(alone, earlyLeft(alone, found.columns), FINAL_ROUNDS);
   const { joined, columns } = joinNeighbours(alone, calm.columns, calm.y);
   const y = Float64Array.from(calm.y);
   settle(joined, columns, y, FINAL_ROUNDS);
@@ -176,7 +189,7 @@ export function arrange(
       spots.set(part.id, { x, y: (y[i] ?? 0) + part.y });
     }
   }
-  return withContents(ordered, layout, inCorner(layout, spots));
+  return withRows(ordered, inCorner(layout, spots));
 }
 
 /** Moves everything so that the upper left corner of the whole stands at the margin, in whole pixels. */
@@ -195,19 +208,19 @@ function inCorner(layout: MapLayout, spots: ReadonlyMap<NodeId, Point>): Readonl
   );
 }
 
-/** In a tray, `at` says the order of rows: those drawn get the place where they are drawn, those folded away one below the other. */
-function withContents(
-  game: Game,
-  layout: MapLayout,
-  spots: ReadonlyMap<NodeId, Point>,
-): ReadonlyMap<NodeId, Point> {
+/** Adds the rows of every tray: things, then boxes, as they are drawn; and the locks of every container. */
+function withRows(ordered: Game, spots: ReadonlyMap<NodeId, Point>): ReadonlyMap<NodeId, Point> {
   const positions = new Map(spots);
-  for (const node of game.nodes.values()) {
-    if (positions.has(node.id)) continue;
-    const slot = layout.slots.get(node.id);
-    const kept = game.positions.get(node.id);
-    if (slot) positions.set(node.id, { x: slot.x, y: slot.y });
-    else if (kept) positions.set(node.id, kept);
+  const contents = contentsOf(ordered);
+  const write = (rows: readonly GameNode[]) =>
+    writeRows(
+      positions,
+      rows.map((node) => node.id),
+    );
+  for (const id of ordered.nodes.keys()) {
+    const { plates, things, boxes } = contents.of(id);
+    write(plates);
+    write([...things, ...boxes]);
   }
   return positions;
 }

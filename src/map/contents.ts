@@ -1,5 +1,6 @@
 /** What lies in each tray, in the order in which it is drawn, and how much of it there is. */
 import { type Game, type GameNode, type Kind, type NodeId, parentOf } from '../game/model.ts';
+import { inRowOrder } from '../game/rows.ts';
 
 export interface Contents {
   /** Top to bottom. */
@@ -19,22 +20,10 @@ export interface GameContents {
 const NONE: Contents = { plates: [], things: [], boxes: [] };
 const COUNTED: readonly Kind[] = ['container', 'key', 'clue', 'tool', 'prize'];
 
-/** By y, then x, then id; what has no position comes last. */
-function inOrder(game: Game): GameNode[] {
-  const { positions } = game;
-  return [...game.nodes.values()].sort((a, b) => {
-    const p = positions.get(a.id);
-    const q = positions.get(b.id);
-    if (p && q && (p.y !== q.y || p.x !== q.x)) return p.y - q.y || p.x - q.x;
-    if (!p !== !q) return p ? -1 : 1;
-    return a.id < b.id ? -1 : 1;
-  });
-}
-
 export function contentsOf(game: Game): GameContents {
   const roots: GameNode[] = [];
   const trays = new Map<NodeId, { plates: GameNode[]; things: GameNode[]; boxes: GameNode[] }>();
-  for (const node of inOrder(game)) {
+  for (const node of inRowOrder(game.positions, game.nodes.values())) {
     const parent = parentOf(node);
     if (parent === undefined || !game.nodes.has(parent)) {
       roots.push(node);

@@ -20,9 +20,10 @@ export interface Ports {
 }
 
 interface Port {
-  readonly link: LinkId;
+  /** Those that leave here as one line; else one. */
+  readonly links: LinkId[];
   readonly at: 'from' | 'to';
-  /** The line's own height at the other end. */
+  /** The line's own height at the other end; of several that of the first. */
   readonly other: number;
 }
 
@@ -61,7 +62,29 @@ function spread(end: End, ports: readonly Port[]): number[] {
   ).map(Math.round);
 }
 
-/** Port heights of every link: puzzles first, then what they lead to. */
+/** A line that misses its port by no more than this leaves a row or reaches a plate a little off its middle, and is straight. */
+const NUDGE = 7;
+
+function straighten(planned: readonly Planned[], heights: Map<LinkId, { from: number; to: number }>): void {
+  const sharers = new Map<string, number>();
+  const keyOf = (link: Planned, at: 'from' | 'to') => `${sideOf(link.way, at)} ${link[at].shown}`;
+  for (const link of planned) {
+    for (const at of ['from', 'to'] as const) {
+      const key = keyOf(link, at);
+      sharers.set(key, (sharers.get(key) ?? 0) + 1);
+    }
+  }
+  for (const link of planned) {
+    const height = heights.get(link.id);
+    if (!height || link.way.way !== 'one' || link.way.fromSide === link.way.toSide) continue;
+    if (height.from === height.to || Math.abs(height.from - height.to) > NUDGE) continue;
+    const canMove = (at: 'from' | 'to') => link[at].kind !== 'puzzle' && sharers.get(keyOf(link, at)) === 1;
+    if (canMove('from')) height.from = height.to;
+    else if (canMove('to')) height.to = height.from;
+  }
+}
+
+/** Port heights of every link: spread over each side of each thing, then a little straighter where that costs nothing. */
 export function portsOf(planned: readonly Planned[]): ReadonlyMap<LinkId, Ports> {
   const heights = new Map<LinkId, { from: number; to: number }>();
   for (const { id, from, to } of planned) heights.set(id, { from: from.y, to: to.y });
@@ -71,21 +94,25 @@ export function portsOf(planned: readonly Planned[]): ReadonlyMap<LinkId, Ports>
       const end = link[at];
       const other = link[at === 'from' ? 'to' : 'from'];
       const side = sideOf(link.way, at);
-      if (side === undefined || sharesPort(end, at)) continue;
+      if (side === undefined) continue;
       const key = `${side} ${end.shown}`;
-      const group = groups.get(key);
-      const port: Port = { link: link.id, at, other: other.y };
-      if (group) group.ports.push(port);
-      else groups.set(key, { end, ports: [port] });
+      const ports = groups.get(key)?.ports ?? [];
+      groups.set(key, { end, ports });
+      const shared = sharesPort(end, at) ? ports.find((port) => port.at === at) : undefined;
+      if (shared) shared.links.push(link.id);
+      else ports.push({ links: [link.id], at, other: other.y });
     }
   }
   for (const { end, ports } of groups.values()) {
-    ports.sort((a, b) => a.other - b.other || (a.link < b.link ? -1 : 1));
+    ports.sort((a, b) => a.other - b.other || ((a.links[0] ?? '') < (b.links[0] ?? '') ? -1 : 1));
     const ys = spread(end, ports);
-    for (const [i, { link, at }] of ports.entries()) {
-      const height = heights.get(link);
-      if (height) height[at] = ys[i] ?? end.y;
+    for (const [i, { links, at }] of ports.entries()) {
+      for (const link of links) {
+        const height = heights.get(link);
+        if (height) height[at] = ys[i] ?? end.y;
+      }
     }
   }
+  straighten(planned, heights);
   return heights;
 }

@@ -1,6 +1,6 @@
 /**
  * Which track each upright run takes: runs that overlap keep apart, those into one puzzle share one, and crossings are few.
- * Greedy, longest first, then each once more with all the others in place.
+ * Greedy, longest first, then each twice more with all the others in place.
  */
 import type { Range } from './path.ts';
 
@@ -35,21 +35,29 @@ const ON_TRACK = 2_000;
 const ON_LEVEL = 260;
 const LEVEL_APART = 4;
 const FROM_MIDDLE = 0.05;
-const ROUNDS = 2;
-const MOST_PLACES = 25;
+const ROUNDS = 3;
+const MOST_PLACES = 33;
 
-/** The places that a track may take, STEP apart round the middle of its range, and what each would cost. */
+/**
+ * The places that a track may take and what each would cost. All tracks stand on one grid, so that none takes away two places
+ * from others; where the range is too narrow for the grid, the only place is its middle.
+ */
 class Places {
   readonly #first: number;
   readonly #count: number;
+  /** The middle of the range, in places from the first. */
+  readonly #middle: number;
   /** Costs as differences between neighbouring places, so that adding to all within bounds takes two writes. */
   readonly #steps: Float64Array;
 
   constructor({ lo, hi }: Range) {
-    const centre = Math.round((lo + hi) / 2);
-    const each = Math.max(0, Math.min((MOST_PLACES - 1) / 2, Math.floor((hi - centre) / STEP)));
-    this.#first = centre - each * STEP;
-    this.#count = 2 * each + 1;
+    const centre = (lo + hi) / 2;
+    const reach = STEP * ((MOST_PLACES - 1) / 2);
+    const first = Math.ceil(Math.max(lo, centre - reach) / STEP) * STEP;
+    const last = Math.floor(Math.min(hi, centre + reach) / STEP) * STEP;
+    this.#first = first <= last ? first : Math.round(centre);
+    this.#count = first <= last ? (last - first) / STEP + 1 : 1;
+    this.#middle = (centre - this.#first) / STEP;
     this.#steps = new Float64Array(this.#count + 1);
   }
 
@@ -68,13 +76,12 @@ class Places {
 
   /** The cheapest place; of equal ones that nearest to the middle. */
   best(): number {
-    const middle = (this.#count - 1) / 2;
-    let best = middle;
+    let best = 0;
     let least = Number.POSITIVE_INFINITY;
     let cost = 0;
     for (let i = 0; i < this.#count; i++) {
       cost += this.#steps[i] ?? 0;
-      const total = cost + FROM_MIDDLE * STEP * Math.abs(i - middle);
+      const total = cost + FROM_MIDDLE * STEP * Math.abs(i - this.#middle);
       if (total < least - 1e-9) {
         least = total;
         best = i;

@@ -1,0 +1,116 @@
+import { expect, test } from 'vitest';
+import type { Game, GameNode } from '../../src/game/model.ts';
+import { inRowOrder } from '../../src/game/rows.ts';
+import { arrange } from '../../src/map/arrange.ts';
+import { layOut } from '../../src/map/lay-out.ts';
+import { absolute, type MapLayout, plainView } from '../../src/map/layout.ts';
+import { occupied, outline, overlaps } from '../../src/map/outline.ts';
+import { placeMissing } from '../../src/map/place-missing.ts';
+import { randomGame } from '../random-game.ts';
+import { gameOf, numbersOf } from './games.ts';
+
+const arranged = (game: Game): Game => ({ ...game, positions: arrange(game, numbersOf(game)) });
+
+function rootsOf(layout: MapLayout): string[] {
+  return [...layout.slots].filter(([, slot]) => slot.parent === undefined).map(([id]) => id);
+}
+
+/** Nothing on the mat covers anything else, its caption, or a field that it is not in. */
+function overlapping(layout: MapLayout): string[] {
+  const found: string[] = [];
+  const roots = rootsOf(layout);
+  for (const [i, a] of roots.entries()) {
+    for (const b of roots.slice(i + 1)) {
+      if (overlaps(outline(layout, a), outline(layout, b))) found.push(`${a} over ${b}`);
+    }
+    for (const field of layout.fields) {
+      if (!field.ids.includes(a) && overlaps(outline(layout, a), field)) found.push(`${a} over a field`);
+    }
+  }
+  return found;
+}
+
+test('random games are arranged without overlaps, and always in the same way', () => {
+  for (let seed = 1; seed <= 12; seed++) {
+    const game = randomGame(seed, 8 + 5 * seed);
+    const once = arranged(game);
+    expect(overlapping(layOut(once, plainView)), `seed ${seed}`).toEqual([]);
+    expect(arrange(game, numbersOf(game))).toEqual(once.positions);
+  }
+});
+
+test('an empty game has no positions', () => {
+  expect(arrange(gameOf([]), new Map()).size).toBe(0);
+});
+
+test('a hundred things on the tables stand apart', () => {
+  const nodes = Array.from(
+    { length: 100 },
+    (_, i): GameNode =>
+      i % 3 === 0
+        ? { id: `n${i}`, kind: 'container', name: `Box ${i}` }
+        : { id: `n${i}`, kind: 'clue', name: `Clue ${i}` },
+  );
+  const layout = layOut(arranged(gameOf(nodes)), plainView);
+  expect(overlapping(layout)).toEqual([]);
+});
+
+test('puzzles stand one below the other in the order of play', () => {
+  const game = randomGame(5, 60, { rings: false, leftOut: false });
+  const numbers = numbersOf(game);
+  const layout = layOut(arranged(game), plainView);
+  const puzzles = rootsOf(layout)
+    .filter((id) => layout.slots.get(id)?.kind === 'puzzle' && numbers.has(id))
+    .sort((a, b) => absolute(layout, a).y - absolute(layout, b).y);
+  expect(puzzles.length).toBeGreaterThan(2);
+  expect(new Set(puzzles.map((id) => absolute(layout, id).x)).size).toBe(1);
+  const order = puzzles.map((id) => numbers.get(id) ?? 0);
+  expect(order).toEqual([...order].sort((a, b) => a - b));
+});
+
+test('rows keep the order that they have; without positions they follow first use', () => {
+  const nodes: GameNode[] = [
+    { id: 'p', kind: 'place', name: 'Shelf' },
+    { id: 'a', kind: 'clue', name: 'Late', in: 'p' },
+    { id: 'b', kind: 'clue', name: 'Early', in: 'p' },
+    { id: 'y', kind: 'puzzle', name: 'First', answer: '1' },
+    { id: 'z', kind: 'puzzle', name: 'Second' },
+  ];
+  const pairs = [
+    ['b', 'y'],
+    ['y', 'z'],
+    ['a', 'z'],
+  ] as const;
+  const rows = (game: Game) =>
+    inRowOrder(
+      arranged(game).positions,
+      [...game.nodes.values()].filter((node) => node.in === 'p'),
+    ).map((node) => node.id);
+  expect(rows(gameOf(nodes, pairs))).toEqual(['b', 'a']);
+  expect(rows(gameOf(nodes, pairs, { a: { x: 0, y: 0 }, b: { x: 0, y: 1 } }))).toEqual(['a', 'b']);
+});
+
+test('a search that is cancelled at once still arranges everything', () => {
+  const game = randomGame(7, 40);
+  const positions = arrange(game, numbersOf(game), { cancelled: () => true });
+  expect(positions.size).toBe(game.nodes.size);
+  expect(overlapping(layOut({ ...game, positions }, plainView))).toEqual([]);
+});
+
+test('what has a position keeps it; what lacks one gets a free spot', () => {
+  const game = arranged(randomGame(9, 40));
+  expect(placeMissing(game, numbersOf(game))).toBe(game);
+  const roots = rootsOf(layOut(game, plainView));
+  const lost = roots.filter((_, i) => i % 4 === 1);
+  const positions = new Map([...game.positions].filter(([id]) => !lost.includes(id)));
+  const placed = placeMissing({ ...game, positions }, numbersOf(game));
+  for (const [id, at] of positions) expect(placed.positions.get(id)).toBe(at);
+  for (const id of lost) expect(placed.positions.has(id)).toBe(true);
+  const layout = layOut(placed, plainView);
+  for (const id of lost) {
+    for (const other of roots) {
+      if (other !== id) expect(overlaps(outline(layout, id), outline(layout, other))).toBe(false);
+    }
+  }
+  expect(occupied(layout).length).toBeGreaterThanOrEqual(roots.length);
+});
