@@ -7,7 +7,8 @@ import { compile, KINDS, type Network } from '../engine/network.ts';
 import { EarliestProofs } from '../engine/proof.ts';
 import { only, reach } from '../engine/reach.ts';
 import type { Game, GameLink, Kind, NodeId } from '../game/model.ts';
-import { type Root, rootsOf } from './roots.ts';
+import { prizesOn } from './blame.ts';
+import { blockedNodes, type Root, rootsOf } from './roots.ts';
 
 /** The game with everything used that is left out today. */
 export interface Whole {
@@ -24,6 +25,8 @@ export interface Context {
   /** Every root of what is never reached, once. */
   roots(): readonly Root[];
   proofs(): EarliestProofs;
+  /** Unreached prizes that hang on a node: one at the root of what is never reached, or a lock whose code is wrong. */
+  prizesOn(node: Index): readonly Index[];
   /** 1 for each node that is still reached when this one never is. */
   without(node: Index): Uint8Array;
   /** Undefined when nothing is left out. */
@@ -81,17 +84,28 @@ function causes(game: Game, ids: readonly NodeId[]): NodeId[] {
 export function contextOf(game: Game, network: Network, measures: Measures): Context {
   const into = lazily(() => grouped(game.links.values(), 'to'));
   const outOf = lazily(() => grouped(game.links.values(), 'from'));
+  const codes = lazily(() => codesOf(game, network));
+  const blockages = lazily(() => {
+    const isAllReached = measures.reached.every((reached) => reached === 1);
+    return isAllReached ? [] : new Blockages(network).all();
+  });
+  const blame = lazily(() => {
+    if (measures.solvable || network.prizes.length === 0) return new Map<Index, readonly Index[]>();
+    const nodes = new Set(blockages().flatMap((blockage) => blockedNodes(network, blockage)));
+    for (const { node, state } of codes()) if (state === 'wrong') nodes.add(node);
+    const list = [...nodes];
+    const prizes = prizesOn(network, measures.reached, list);
+    return new Map(list.map((node, i) => [node, prizes[i] ?? []]));
+  });
   const known = new Map<Index, Uint8Array>();
   const context: Context = {
     game,
     network,
     measures,
-    codes: lazily(() => codesOf(game, network)),
-    roots: lazily(() => {
-      const isAllReached = measures.reached.every((reached) => reached === 1);
-      return isAllReached ? [] : rootsOf(context, new Blockages(network).all());
-    }),
+    codes,
+    roots: lazily(() => rootsOf(context, blockages())),
     proofs: lazily(() => new EarliestProofs(network)),
+    prizesOn: (node) => blame().get(node) ?? [],
     without(node) {
       let left = known.get(node);
       if (!left) {

@@ -1,9 +1,9 @@
 /**
  * The one rule for the level of a finding about a single node: it stops the game when, with that node never reached, a prize falls;
- * else it is worth a look. How it is asked in a game that has other faults as well is told in the engine (stops.ts).
+ * else it is worth a look. In a game that has other faults as well the question is put as the engine's stops.ts puts it, so that
+ * a harmless box does not stop the game because something else does.
  */
 import type { Index } from '../engine/measures.ts';
-import { stopsTheGame } from '../engine/stops.ts';
 import type { NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
 import type { Level } from './finding.ts';
@@ -11,13 +11,20 @@ import type { Level } from './finding.ts';
 /** The prizes that fall when any one of these nodes is never reached, by id. */
 export function prizesLost(context: Context, nodes: readonly Index[]): NodeId[] {
   const { network, measures } = context;
-  const lost = Array.from(network.prizes).filter((prize) =>
-    nodes.some((node) => {
-      if (measures.solvable) return measures.reached[node] === 1 && context.without(node)[prize] !== 1;
-      return stopsTheGame({ ...network, prizes: Int32Array.of(prize) }, node);
-    }),
-  );
-  return lost.map(context.idOf);
+  const lost = new Set<Index>();
+  for (const node of nodes) {
+    for (const prize of context.prizesOn(node)) lost.add(prize);
+    if (measures.reached[node] !== 1) continue;
+    // With the game won, the engine has told for each step already.
+    if (measures.solvable && network.isStep[node] === 1 && measures.mustDo[node] !== 1) continue;
+    const left = context.without(node);
+    for (const prize of network.prizes) {
+      if (measures.reached[prize] === 1 && left[prize] !== 1) lost.add(prize);
+    }
+  }
+  return Array.from(network.prizes)
+    .filter((prize) => lost.has(prize))
+    .map(context.idOf);
 }
 
 export function levelOf(prizes: readonly NodeId[]): Level {

@@ -1,5 +1,6 @@
 /** The roots of what is never reached, each with the prizes that it costs. */
 import type { Blockage } from '../engine/measures.ts';
+import type { Network } from '../engine/network.ts';
 import { rowOf } from '../engine/rows.ts';
 import type { NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
@@ -11,22 +12,22 @@ export type Root<C extends Blockage['cause'] = Blockage['cause']> = Of<C> & {
   readonly prizes: readonly NodeId[];
 };
 
-/** A box that more is needed for than there is, is not at hand, and so neither are its locks. */
-function nodesOf(context: Context, blockage: Blockage): readonly number[] {
+/** The nodes of a root. A box that more is needed for than there is, is not at hand, and so neither are its locks. */
+export function blockedNodes(network: Network, blockage: Blockage): readonly number[] {
   switch (blockage.cause) {
     case 'ring':
       return blockage.nodes;
     case 'closed':
       return [blockage.node];
     case 'missing':
-      return [blockage.node, ...rowOf(context.network.fasteners, blockage.node)];
+      return [blockage.node, ...rowOf(network.fasteners, blockage.node)];
   }
 }
 
 export function rootsOf(context: Context, blockages: readonly Blockage[]): Root[] {
   return blockages.map((blockage) => ({
     ...blockage,
-    prizes: prizesLost(context, nodesOf(context, blockage)),
+    prizes: prizesLost(context, blockedNodes(context.network, blockage)),
   }));
 }
 

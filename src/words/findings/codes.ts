@@ -154,7 +154,7 @@ export function unknownType({ values }: FindingWith<'unknownType'>, say: Say): T
   const node = first === undefined ? undefined : say.game.nodes.get(first);
   return {
     is: sentence(
-      `This version does not know locks of the type “${values.type}”: `,
+      `This version does not know locks of the type ‘${values.type}’: `,
       say.names(values.fasteners),
       '.',
     ),

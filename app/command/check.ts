@@ -1,0 +1,111 @@
+/**
+ * Says of each game file whether it can be won: npm run -s check -- [--json] FILE…
+ * Exit code 0: all can be won and nothing stops them; 1: something stops a game; 2: a file could not be read (the reason is on the
+ * error stream, the other files are reported all the same).
+ */
+import { readFileSync } from 'node:fs';
+import { fewestSteps } from '../../src/engine/fewest.ts';
+import { type Report, reportFrom } from '../../src/engine/report.ts';
+import { assess } from '../../src/findings/assess.ts';
+import type { Level } from '../../src/findings/finding.ts';
+import type { Game, NodeId } from '../../src/game/model.ts';
+import { readGame } from '../../src/game/read.ts';
+import { noteText, problemLines } from '../../src/words/problems.ts';
+import {
+  CHECK_USAGE,
+  findingMessage,
+  openProblem,
+  reportLines,
+  unknownOption,
+} from '../../src/words/report.ts';
+
+interface FileReport extends Report {
+  readonly file: string;
+  readonly findings: readonly {
+    readonly code: string;
+    readonly level: Level;
+    readonly nodes: readonly NodeId[];
+    readonly message: string;
+  }[];
+}
+
+interface Checked {
+  readonly report: FileReport;
+  readonly lines: readonly string[];
+  readonly canBeWon: boolean;
+}
+
+function systemCode(error: unknown): string | undefined {
+  return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : undefined;
+}
+
+function complain(file: string, lines: readonly string[]) {
+  for (const line of lines) console.error(`${file}: ${line}`);
+}
+
+/** Undefined when it cannot be read; then the error stream says why. */
+function open(file: string): Game | undefined {
+  let text: string;
+  try {
+    text = readFileSync(file, 'utf8');
+  } catch (error) {
+    complain(file, [openProblem(systemCode(error))]);
+    return undefined;
+  }
+  // Nothing is stored, so that a game without an id of its own needs none.
+  const result = readGame(text, { newId: () => file });
+  if (!result.ok) {
+    complain(file, problemLines(result.problems, result.more));
+    return undefined;
+  }
+  complain(file, result.notes.filter(({ code }) => code !== 'unknownType').map(noteText));
+  return result.document.game;
+}
+
+function check(file: string, game: Game): Checked {
+  const assessment = assess(game);
+  const { network, measures, findings, canBeWon } = assessment;
+  const fewest = measures.solvable ? fewestSteps(network, measures) : undefined;
+  return {
+    report: {
+      file,
+      ...reportFrom(game.head.title ?? '', network, measures, fewest),
+      findings: findings.map((finding) => ({
+        code: finding.code,
+        level: finding.level,
+        nodes: finding.nodes,
+        message: findingMessage(game, finding),
+      })),
+    },
+    lines: reportLines(file, assessment, fewest),
+    canBeWon,
+  };
+}
+
+function run(args: readonly string[]): number {
+  const options = args.filter((arg) => arg.startsWith('--'));
+  const files = args.filter((arg) => !arg.startsWith('--'));
+  const unknown = options.find((option) => option !== '--json');
+  if (unknown !== undefined || files.length === 0) {
+    if (unknown !== undefined) console.error(unknownOption(unknown));
+    console.error(CHECK_USAGE);
+    return 2;
+  }
+  const games = files.map((file) => ({ file, game: open(file) }));
+  const checked = games.flatMap(({ file, game }) => (game ? [check(file, game)] : []));
+  if (options.includes('--json')) {
+    console.log(
+      JSON.stringify(
+        checked.map(({ report }) => report),
+        undefined,
+        2,
+      ),
+    );
+  } else if (checked.length > 0) {
+    console.log(checked.map(({ lines }) => lines.join('\n')).join('\n\n'));
+  }
+  if (checked.length < files.length) return 2;
+  return checked.every(({ canBeWon }) => canBeWon) ? 0 : 1;
+}
+
+process.exitCode = run(process.argv.slice(2));

@@ -1,0 +1,51 @@
+/** What the command line says of each file. */
+import type { Fewest } from '../engine/measures.ts';
+import type { Assessment } from '../findings/assess.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { Game } from '../game/model.ts';
+import { findingSentence } from './findings/index.ts';
+import { plain } from './sentence.ts';
+import { verdictOf } from './verdict.ts';
+
+export const CHECK_USAGE = 'Tell which games to check: npm run -s check -- [--json] FILE…';
+
+export function unknownOption(option: string): string {
+  return `There is no option ${option}.`;
+}
+
+/** Why a file could not be opened, by the code of the system. */
+export function openProblem(code: string | undefined): string {
+  switch (code) {
+    case 'ENOENT':
+      return 'There is no such file.';
+    case 'EISDIR':
+      return 'This is a folder, not a file.';
+    case 'EACCES':
+    case 'EPERM':
+      return 'This file may not be read.';
+    default:
+      return 'This file cannot be read.';
+  }
+}
+
+export function findingMessage(game: Game, finding: Finding): string {
+  return plain(findingSentence(game, finding));
+}
+
+/** A short verdict, then a line for each finding. */
+export function reportLines(file: string, assessment: Assessment, fewest: Fewest | undefined): string[] {
+  const { game, findings } = assessment;
+  const { first, second } = verdictOf(assessment, fewest);
+  const title = game.head.title?.trim() ?? '';
+  return [
+    title === '' ? file : `${file}: ${title}`,
+    [first, second]
+      .map(plain)
+      .filter((text) => text !== '')
+      .join(' '),
+    ...findings.map((finding) => {
+      const level = finding.level === 'stops' ? 'Stops the game' : 'Worth a look';
+      return `- ${level}: ${findingMessage(game, finding)}`;
+    }),
+  ];
+}
