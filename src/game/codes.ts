@@ -18,6 +18,8 @@ const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** The symbols of a normalised code: user-perceived characters (extended grapheme clusters, UAX #29). */
 export function symbolsOf(code: string): string[] {
+  // Each visible ASCII character is a cluster of its own; nearly every code is made of them, and the segmenter is slow.
+  if (/^[!-~]*$/.test(code)) return code.split('');
   return Array.from(segmenter.segment(code), (part) => part.segment);
 }
 
