@@ -67,3 +67,20 @@ export async function link(page: Page, from: string, to: string): Promise<void> 
   await expect(dot).toHaveCount(1);
   await drag(page, await grip(dot), await grip(thing(page, to)));
 }
+
+/** The map at full size, where every thing says its name. */
+export async function fullSize(page: Page): Promise<void> {
+  const percent = page.getByRole('toolbar', { name: 'Size of the map' }).getByRole('button', { name: / %$/ });
+  await percent.click();
+  await expect(percent).toHaveText('100 %');
+}
+
+/** Goes to a thing as the Tab key does, which brings it into view. */
+export async function goTo(page: Page, id: string): Promise<Locator> {
+  const node = thing(page, id);
+  /** A key was the last thing pressed: so the browser shows where the focus is, and the map follows it. */
+  await page.keyboard.press('Shift');
+  await node.focus();
+  await expect(node).toBeInViewport({ ratio: 0.9 });
+  return node;
+}

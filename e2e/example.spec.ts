@@ -1,0 +1,88 @@
+/** The full example: what if nobody finds this, and where the time goes, on a large screen and on the smallest. */
+import type { Page } from 'playwright/test';
+import { reportOf } from '../src/engine/report.ts';
+import type { Game } from '../src/game/model.ts';
+import { readGame } from '../src/game/read.ts';
+import { example } from './files.ts';
+import { expect, test } from './fixtures.ts';
+import { fullSize, goTo, grip, thing, verdict } from './hands.ts';
+
+const TITLE = 'Night shift in the mineral hall';
+
+function full(): Game {
+  const result = readGame(example('mineral-hall'), { newId: () => 'file' });
+  if (!result.ok) throw new Error('the example cannot be read');
+  return result.document.game;
+}
+
+async function open(page: Page): Promise<void> {
+  await page.getByRole('main').getByRole('button', { name: TITLE }).click();
+  await expect(verdict(page)).toContainText('It can be won.');
+}
+
+/** As the tabs say it: seconds under a minute, then minutes to one decimal, whole from ten on. */
+function told(minutes: number): string {
+  if (minutes < 1) return `${Math.round(minutes * 60)} s`;
+  return `${minutes < 10 ? Math.round(minutes * 10) / 10 : Math.round(minutes)} min`;
+}
+
+for (const viewport of [
+  { width: 1366, height: 768 },
+  { width: 1024, height: 470 },
+]) {
+  test.describe(`at ${viewport.width} × ${viewport.height}`, () => {
+    test.use({ viewport });
+
+    test('a key and a clue are lifted, and the answers read', async ({ page }) => {
+      await open(page);
+      await fullSize(page);
+      const before = (await verdict(page).textContent()) ?? '';
+      const says = (words: string) => expect(verdict(page)).toContainText(words);
+
+      await (await goTo(page, 'redtag')).click();
+      const key = await grip(thing(page, 'redtag'));
+      await page.mouse.move(key.x, key.y);
+      await page.mouse.down();
+      await says('Without Red tag, Iron box stays shut. The game cannot be won then.');
+      await page.mouse.up();
+      await expect(thing(page, 'ironlock')).toContainText('stays shut');
+      await expect(thing(page, 'velvetlock')).toContainText('stays shut');
+      await expect(thing(page, 'slatelock')).not.toContainText('stays shut');
+      await page.keyboard.press('Escape');
+      await expect(verdict(page)).toHaveText(before);
+
+      await goTo(page, 'ticket');
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Alt+l');
+      await says('Without Old ticket, nothing else is missed. The game can still be won.');
+      await page.keyboard.press('Alt+l');
+
+      await goTo(page, 'gauges');
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Alt+l');
+      await says('Without Three gauges, Read the gauges cannot be solved. The game cannot be won then.');
+      await page.keyboard.press('Escape');
+      await expect(verdict(page)).toHaveText(before);
+    });
+
+    test('the overlay shows the minutes and the ties of the engine', async ({ page }) => {
+      const { drag = {}, tied = [] } = reportOf(full());
+      const hot = Object.entries(drag).filter(([, minutes]) => minutes > 1e-6);
+      expect([hot.length, tied.length]).not.toContain(0);
+
+      await open(page);
+      await fullSize(page);
+      await (await goTo(page, 'wadbox')).click();
+      await expect(thing(page, 'wadlatch')).toBeVisible();
+      await page.getByRole('button', { name: 'Show where the time goes' }).click();
+      for (const [id, minutes] of hot)
+        await expect(thing(page, id).locator('.flow-tab')).toHaveText(told(minutes));
+      for (const id of tied) await expect(thing(page, id).locator('.flow-tab')).toHaveText(/^only with \d/);
+      await expect(page.locator('.flow-tab')).toHaveCount(hot.length + tied.length);
+
+      await page.reload();
+      await page.getByRole('button', { name: 'Hide where the time goes' }).click();
+      await expect(page.locator('.flow-tab')).toHaveCount(0);
+    });
+  });
+}
