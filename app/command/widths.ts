@@ -1,14 +1,14 @@
 /**
  * Makes src/type/advances.ts: how far each sign of the bundled typefaces moves the pen, as Chromium measures it.
- * To be run when a typeface is updated: tsx app/command/widths.ts PATH-OF-CHROMIUM
+ * To be run when a typeface is updated: npx tsx app/command/widths.ts. e2e/text-widths.spec.ts holds the table to what is drawn.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { chromium } from 'playwright';
+import { CHROMIUM_ARGUMENTS, findChromium, withoutChromium } from '../../e2e/chromium.ts';
 
-const executablePath = process.argv[2];
-if (executablePath === undefined)
-  throw new Error('Name the Chromium to measure with: tsx app/command/widths.ts PATH');
+const executablePath = await findChromium();
+if (executablePath === undefined) throw new Error(withoutChromium());
 
 const require = createRequire(import.meta.url);
 const family = (name: string) => {
@@ -30,10 +30,7 @@ const range = (first: number, last: number) =>
 /** ASCII, Latin-1, Latin Extended-A, and the punctuation and signs that people type. */
 const wanted = `${range(0x20, 0x7e)}${range(0xa0, 0xac)}${range(0xae, 0x17f)}‐‑‒–—‘’‚“”„†•…‹›€™−`;
 
-const browser = await chromium.launch({
-  executablePath,
-  args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-});
+const browser = await chromium.launch({ executablePath, args: CHROMIUM_ARGUMENTS });
 try {
   const page = await browser.newPage();
   await page.setContent(`<style>${family('next')}${family('mono')}</style>`);

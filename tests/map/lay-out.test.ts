@@ -1,31 +1,28 @@
 import { expect, test } from 'vitest';
-import type { Game, GameLink, GameNode, Point } from '../../src/game/model.ts';
+import type { Game, GameNode } from '../../src/game/model.ts';
+import { freeSpot } from '../../src/map/free-spot.ts';
 import { layOut } from '../../src/map/lay-out.ts';
-import { absolute, type MapLayout, plainView, type Rect } from '../../src/map/layout.ts';
+import { absolute, type MapLayout, type MapView, plainView, shownAs, wallsOf } from '../../src/map/layout.ts';
+import { occupied, outline, overlaps, standsIn } from '../../src/map/outline.ts';
+import { NAME, PUZZLE_WIDTH } from '../../src/map/sizes.ts';
+import { textWidth } from '../../src/type/text.ts';
+import { randomGame } from '../random-game.ts';
+import { gameOf } from './games.ts';
 
-function gameOf(nodes: GameNode[], links: GameLink[] = [], positions: [string, Point][] = []): Game {
-  return {
-    head: {},
-    nodes: new Map(nodes.map((node) => [node.id, node])),
-    links: new Map(links.map((link) => [link.id, link])),
-    positions: new Map(positions),
-  };
-}
-
-const overlap = (a: Rect, b: Rect) =>
-  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
-
-/** Nothing in a tray overlaps what stands beside it, and everything but plates lies inside. */
+/** Nothing in a tray overlaps what stands beside it, and all but the overhang of plates lies inside. */
 function checkTrays(layout: MapLayout) {
   for (const [tray, rows] of layout.rows) {
     const outer = absolute(layout, tray);
-    const rects = rows.map((id) => ({ id, rect: absolute(layout, id) }));
-    for (const { id, rect } of rects) {
-      for (const other of rects) {
-        if (other.id !== id) expect(overlap(rect, other.rect), `${id} over ${other.id}`).toBe(false);
+    let above: string | undefined;
+    for (const id of rows) {
+      const rect = outline(layout, id);
+      for (const other of rows) {
+        if (other !== id) expect(overlaps(rect, outline(layout, other)), `${id} over ${other}`).toBe(false);
       }
       expect(rect.y).toBeGreaterThan(outer.y);
       expect(rect.y + rect.height).toBeLessThan(outer.y + outer.height);
+      if (above !== undefined) expect(rect.y).toBeGreaterThan(absolute(layout, above).y);
+      above = id;
       if (layout.slots.get(id)?.kind === 'fastener') continue;
       expect(rect.x).toBeGreaterThan(outer.x);
       expect(rect.x + rect.width).toBeLessThan(outer.x + outer.width);
@@ -33,32 +30,61 @@ function checkTrays(layout: MapLayout) {
   }
 }
 
+const everythingOpen = (game: Game): MapView => ({ folded: new Set(), opened: new Set(game.nodes.keys()) });
+
 test('an empty game has nothing to draw', () => {
   const layout = layOut(gameOf([]), plainView);
   expect(layout.slots.size).toBe(0);
   expect(layout.fields).toEqual([]);
 });
 
-test('boxes five deep, opened, lie in each other', () => {
-  const depth = 5;
-  const nodes: GameNode[] = Array.from({ length: depth }, (_, i) => ({
+test('in random games every node is drawn or hidden in a tray that is, and nothing in a tray overlaps', () => {
+  for (let seed = 1; seed <= 12; seed++) {
+    const game = randomGame(seed, 60);
+    for (const view of [plainView, everythingOpen(game)]) {
+      const layout = layOut(game, view);
+      checkTrays(layout);
+      for (const id of game.nodes.keys()) {
+        const shown = shownAs(layout, id);
+        expect(layout.slots.has(shown ?? ''), id).toBe(true);
+        expect(layout.slots.get(standsIn(layout, id) ?? '')?.depth).toBe(0);
+      }
+    }
+    expect(layOut(game, everythingOpen(game)).slots.size).toBe(game.nodes.size);
+  }
+});
+
+test('without positions nothing on the mat overlaps', () => {
+  const game = randomGame(3, 80);
+  const layout = layOut(game, plainView);
+  const roots = [...layout.slots].filter(([, slot]) => slot.parent === undefined).map(([id]) => id);
+  for (const [i, a] of roots.entries()) {
+    for (const b of roots.slice(i + 1)) {
+      expect(overlaps(outline(layout, a), outline(layout, b)), `${a} over ${b}`).toBe(false);
+    }
+  }
+});
+
+test('boxes five deep are folded from the third on, and lie in each other when opened', () => {
+  const boxes: GameNode[] = Array.from({ length: 5 }, (_, i) => ({
     id: `b${i}`,
     kind: 'container',
     name: `Box ${i}`,
     ...(i > 0 && { in: `b${i - 1}` }),
   }));
-  const locks: GameNode[] = nodes.map((_, i) => ({
+  const locks: GameNode[] = boxes.map((_, i) => ({
     id: `f${i}`,
     kind: 'fastener',
     name: 'Lock',
     on: `b${i}`,
   }));
-  const game = gameOf([...nodes, ...locks, { id: 'c', kind: 'prize', name: 'Prize', in: 'b4' }]);
-  const layout = layOut(game, { folded: new Set(), opened: new Set(nodes.map((node) => node.id)) });
-  checkTrays(layout);
-  expect(layout.slots.size).toBe(game.nodes.size);
+  const game = gameOf([...boxes, ...locks, { id: 'c', kind: 'prize', name: 'Prize', in: 'b4' }]);
+  const open = layOut(game, everythingOpen(game));
+  checkTrays(open);
+  expect(open.slots.get('c')?.depth).toBe(5);
   const folded = layOut(game, plainView);
   expect([...folded.slots.keys()].sort()).toEqual(['b0', 'b1', 'b2', 'f0', 'f1']);
+  expect(folded.hidden.get('c')).toBe('b2');
   expect(folded.slots.get('b2')).toMatchObject({
     folded: true,
     locks: ['f2'],
@@ -67,4 +93,172 @@ test('boxes five deep, opened, lie in each other', () => {
       { kind: 'prize', count: 1 },
     ],
   });
+});
+
+test('a name of 200 characters is shown whole, within its shape', () => {
+  const name = 'The unbearably long name of a thing that somebody was very fond of '.repeat(3).trim();
+  const word = 'W'.repeat(200);
+  const game = gameOf([
+    { id: 'p', kind: 'place', name },
+    { id: 'b', kind: 'container', name: word, in: 'p' },
+    { id: 'f', kind: 'fastener', name, on: 'b', type: 'key' },
+    { id: 'k', kind: 'key', name: word, in: 'b' },
+    { id: 'z', kind: 'puzzle', name },
+  ]);
+  const layout = layOut(game, plainView);
+  checkTrays(layout);
+  for (const [id, slot] of layout.slots) {
+    const wanted = game.nodes.get(id)?.name ?? '';
+    expect(slot.lines.join('').replaceAll(' ', '')).toBe(wanted.replaceAll(' ', ''));
+    for (const line of slot.lines) {
+      expect(
+        slot.text.x + textWidth(line, id === 'k' ? { ...NAME, weight: 'regular' } : NAME),
+      ).toBeLessThanOrEqual(slot.width + (slot.kind === 'fastener' ? 20 : 0));
+    }
+    expect(slot.text.y + 16 * slot.lines.length).toBeLessThanOrEqual(slot.height);
+  }
+});
+
+test('a code of 60 symbols breaks between symbols; directions are told apart from letters', () => {
+  const code = '0123456789'.repeat(6);
+  const game = gameOf(
+    [
+      { id: 'b', kind: 'container', name: 'Box' },
+      { id: 'f', kind: 'fastener', name: 'Lock', on: 'b', type: 'number', code },
+      { id: 'd', kind: 'fastener', name: 'Lock', on: 'b', type: 'direction', code: '↑ ↓ ← →' },
+      { id: 'w', kind: 'fastener', name: 'Lock', on: 'b', type: 'word', code: 'DULL RUDD DULL' },
+      { id: 'z', kind: 'puzzle', name: 'Puzzle', answer: code },
+      { id: 'y', kind: 'puzzle', name: 'Way', answer: 'udlr' },
+    ],
+    [['y', 'd']],
+  );
+  const layout = layOut(game, plainView);
+  checkTrays(layout);
+  for (const id of ['f', 'z']) {
+    const lines = layout.slots.get(id)?.code?.lines ?? [];
+    expect(lines.length).toBeGreaterThan(3);
+    expect(lines.flat().join('')).toBe(code);
+  }
+  expect(layout.slots.get('d')?.code).toEqual({ lines: [['U', 'D', 'L', 'R']], directions: true });
+  expect(layout.slots.get('y')?.code).toEqual({ lines: [['U', 'D', 'L', 'R']], directions: true });
+  expect(layout.slots.get('w')?.code?.directions).toBe(false);
+  expect(layout.slots.get('w')?.code?.lines.map((line) => line.join(''))).toEqual(['DULL RUDD', 'DULL']);
+});
+
+test('moving a tray changes its own slot and no other; an equal game keeps the layout', () => {
+  const nodes: GameNode[] = [
+    { id: 'p', kind: 'place', name: 'Shelf' },
+    { id: 'c', kind: 'clue', name: 'Note', in: 'p' },
+    { id: 'z', kind: 'puzzle', name: 'Puzzle' },
+  ];
+  const before = layOut(gameOf(nodes, [['c', 'z']], { p: { x: 0, y: 0 }, z: { x: 400, y: 0 } }), plainView);
+  const again = gameOf(nodes, [['c', 'z']], { p: { x: 0, y: 0 }, z: { x: 400, y: 0 } });
+  expect(layOut(again, plainView, before)).toBe(before);
+  const after = layOut(
+    gameOf(nodes, [['c', 'z']], { p: { x: 8, y: 0 }, z: { x: 400, y: 0 } }),
+    plainView,
+    before,
+  );
+  expect(after.slots.get('p')).not.toBe(before.slots.get('p'));
+  expect(after.slots.get('c')).toBe(before.slots.get('c'));
+  expect(after.slots.get('z')).toBe(before.slots.get('z'));
+  expect(after.rows).toBe(before.rows);
+  expect(absolute(after, 'c').x - absolute(before, 'c').x).toBe(8);
+});
+
+test('rows follow positions; what has none comes last; boxes lie below things', () => {
+  const game = gameOf(
+    [
+      { id: 'p', kind: 'place', name: 'Shelf' },
+      { id: 'b', kind: 'container', name: 'Box', in: 'p' },
+      { id: 'c1', kind: 'clue', name: 'One', in: 'p' },
+      { id: 'c2', kind: 'clue', name: 'Two', in: 'p' },
+      { id: 'c3', kind: 'clue', name: 'Three', in: 'p' },
+    ],
+    [],
+    { p: { x: 0, y: 0 }, b: { x: 0, y: 0 }, c2: { x: 0, y: 1 }, c1: { x: 0, y: 2 } },
+  );
+  expect(layOut(game, plainView).rows.get('p')).toEqual(['c2', 'c1', 'c3', 'b']);
+});
+
+test('locks are on the wall that faces what opens them, and stay there while the walls are held', () => {
+  const game = (x: number) =>
+    gameOf(
+      [
+        { id: 'b', kind: 'container', name: 'Box' },
+        { id: 'f', kind: 'fastener', name: 'Lock', on: 'b', type: 'number', code: '1' },
+        { id: 'z', kind: 'puzzle', name: 'Puzzle', answer: '1' },
+      ],
+      [['z', 'f']],
+      { b: { x: 0, y: 0 }, z: { x, y: 0 } },
+    );
+  const left = layOut(game(-500), plainView);
+  const right = layOut(game(500), plainView);
+  expect([left.slots.get('b')?.wall, left.slots.get('f')?.wall]).toEqual(['left', 'left']);
+  expect(left.slots.get('f')?.x).toBeLessThan(0);
+  expect(right.slots.get('b')?.wall).toBe('right');
+  const plate = right.slots.get('f');
+  expect((plate?.x ?? 0) + (plate?.width ?? 0)).toBeGreaterThan(right.slots.get('b')?.width ?? 0);
+  const held = layOut(game(500), { ...plainView, walls: wallsOf(left) });
+  expect(held.slots.get('f')?.x).toBe(left.slots.get('f')?.x);
+});
+
+test('what stands together shares a field with its like; what stands alone has a caption of its own', () => {
+  const box = (id: string): GameNode => ({ id, kind: 'container', name: id });
+  const game = gameOf(
+    [
+      box('a'),
+      box('b'),
+      box('far'),
+      { id: 'c', kind: 'clue', name: 'Note' },
+      { id: 'g', kind: 'prize', name: 'Prize' },
+      { id: 'z', kind: 'puzzle', name: 'Puzzle' },
+    ],
+    [['z', 'g']],
+    {
+      a: { x: 0, y: 0 },
+      b: { x: 6, y: 100 },
+      c: { x: 6, y: 200 },
+      far: { x: 600, y: 0 },
+      g: { x: 900, y: 0 },
+      z: { x: 900, y: 200 },
+    },
+  );
+  const layout = layOut(game, plainView);
+  expect(layout.fields.map((field) => [field.caption, field.ids])).toEqual([['tables', ['a', 'b']]]);
+  const captions = ['a', 'b', 'c', 'far', 'g', 'z'].map((id) => layout.slots.get(id)?.caption);
+  expect(captions).toEqual([undefined, undefined, 'hand', 'tables', 'given', undefined]);
+});
+
+test('a puzzle tells how many are enough and grows with its links', () => {
+  const clues = Array.from({ length: 9 }, (_, i): GameNode => ({ id: `c${i}`, kind: 'clue', name: 'Note' }));
+  const pairs = clues.map((clue) => [clue.id, 'z'] as const);
+  const layout = layOut(
+    gameOf([...clues, { id: 'z', kind: 'puzzle', name: 'Puzzle', need: 2 }], pairs),
+    plainView,
+  );
+  const slot = layout.slots.get('z');
+  expect(slot?.notes).toEqual([{ note: 'need', need: 2, of: 9 }]);
+  expect(slot?.width).toBe(PUZZLE_WIDTH);
+  expect(slot?.height).toBeGreaterThanOrEqual(90);
+});
+
+test('a new thing gets a free spot: in view while there is one, else the nearest beyond', () => {
+  const view = { x: 0, y: 0, width: 900, height: 600 };
+  const size = { width: 208, height: 28 };
+  const empty = freeSpot(layOut(gameOf([]), plainView), view, size);
+  expect(empty).toEqual({ x: 346, y: 286 });
+  const nodes: GameNode[] = [];
+  const positions: Record<string, { x: number; y: number }> = {};
+  for (let i = 0; i < 30; i++) {
+    const game = gameOf(nodes, [], positions);
+    const layout = layOut(game, plainView);
+    const spot = freeSpot(layout, view, size);
+    for (const rect of occupied(layout)) expect(overlaps(rect, { ...spot, ...size })).toBe(false);
+    nodes.push({ id: `n${i}`, kind: 'clue', name: 'Note' });
+    positions[`n${i}`] = spot;
+  }
+  const beyond = Object.values(positions).filter(({ x, y }) => x < 0 || y < 0 || x > 692 || y > 572);
+  expect(beyond.length).toBeGreaterThan(0);
+  expect(beyond.length).toBeLessThan(25);
 });
