@@ -1,7 +1,7 @@
 /**
  * What falls in many scenarios at once. In scenario i one event never comes, everything else as it was.
  * Method: forward chaining as in reach.ts, 32 scenarios in the bits of a word: all is AND, any is OR, k of n a bank of
- * one-bit counters. From left to right once, or with rings again and again from nothing until nothing changes (least fixed point).
+ * one-bit counters. From left to right once; in a ring again and again from nothing until nothing changes (least fixed point).
  * Cost: events times words times needs; for everything at once about n²/32.
  */
 import type { Flow } from './flow.ts';
@@ -25,7 +25,7 @@ export class Falls {
 
 /** One scenario for each position given. */
 export function falling(flow: Flow, never: Int32Array): Falls {
-  const { count, rings, some, k } = flow;
+  const { count, ringEnd, some, k } = flow;
   const words = (never.length + 31) >>> 5;
   const stands = new Uint32Array(count * words);
   const scenario = new Int32Array(count).fill(-1);
@@ -33,27 +33,30 @@ export function falling(flow: Flow, never: Int32Array): Falls {
   const now = new Uint32Array(words);
   const most = k.reduce((a, b) => Math.max(a, b), 0);
   const counters = new Uint32Array((most + 1) * words);
-  let changed = true;
-  while (changed) {
-    changed = false;
-    for (let at = 0; at < count; at++) {
-      now.fill(0xffffffff);
-      allOf(flow, at, stands, now);
-      const from = some.starts[at] ?? 0;
-      const to = some.starts[at + 1] ?? 0;
-      if (to > from) atLeast(flow, at, stands, now, counters);
-      const own = scenario[at] ?? -1;
-      if (own >= 0) now[own >>> 5] = (now[own >>> 5] ?? 0) & ~(1 << (own & 31));
-      const base = at * words;
-      for (let w = 0; w < words; w++) {
-        const word = now[w] ?? 0;
-        if (stands[base + w] !== word) {
-          stands[base + w] = word;
-          changed = true;
-        }
-      }
+  const look = (at: number): boolean => {
+    now.fill(0xffffffff);
+    allOf(flow, at, stands, now);
+    if ((some.starts[at + 1] ?? 0) > (some.starts[at] ?? 0)) atLeast(flow, at, stands, now, counters);
+    const own = scenario[at] ?? -1;
+    if (own >= 0) now[own >>> 5] = (now[own >>> 5] ?? 0) & ~(1 << (own & 31));
+    const base = at * words;
+    let changed = false;
+    for (let w = 0; w < words; w++) {
+      const word = now[w] ?? 0;
+      if (stands[base + w] === word) continue;
+      stands[base + w] = word;
+      changed = true;
     }
-    if (!rings) break;
+    return changed;
+  };
+  for (let at = 0; at < count; at++) {
+    const end = ringEnd[at] ?? at + 1;
+    for (let again = true; again; ) {
+      again = false;
+      for (let member = at; member < end; member++) again = look(member) || again;
+      if (end === at + 1) break;
+    }
+    at = end - 1;
   }
   return new Falls(words, stands);
 }

@@ -3,9 +3,9 @@
  * Cost: linear.
  */
 import type { Flow } from './flow.ts';
-import { Pairs, type Rows, reversed } from './rows.ts';
+import { Pairs, type Rows, reversed, rowOf } from './rows.ts';
 
-/** A part, its events renumbered from 0; what is reached already is not in it. */
+/** A part, its events renumbered from 0; nothing in it waits for what is given. */
 export interface Part {
   readonly count: number;
   /** 1 for a step that is not yet paid for. */
@@ -22,48 +22,59 @@ export interface Part {
 }
 
 export function partsOf(flow: Flow, isStep: Uint8Array, forced: Uint8Array): Part[] {
-  const reached = reachedByForced(flow, isStep, forced);
-  const open = stillWanted(flow, forced, reached);
-  return components(flow, open).map((members) => partOf(flow, isStep, forced, reached, members));
+  const given = givenByForced(flow, isStep, forced);
+  const open = stillWanted(flow, forced, given);
+  return components(flow, open, given).map((members) => partOf(flow, isStep, forced, given, members));
 }
 
-/** 1 at each position that is reached when of the steps only the forced ones ever are. */
-function reachedByForced(flow: Flow, isStep: Uint8Array, forced: Uint8Array): Uint8Array {
-  const reached = new Uint8Array(flow.count);
+/**
+ * 1 at each position that others may count on when of the steps only the forced ones are taken. Without rings all that is forced
+ * is among them, reached yet or not: every winning set reaches it, so it has to be seen to once, by itself, and what
+ * lies behind it falls into parts of its own. With rings that could let two things rest on each other.
+ */
+function givenByForced(flow: Flow, isStep: Uint8Array, forced: Uint8Array): Uint8Array {
+  const given = flow.rings ? new Uint8Array(flow.count) : forced.slice();
   for (let changed = true; changed; changed = changed && flow.rings) {
     changed = false;
     for (let at = 0; at < flow.count; at++) {
-      if (reached[at] === 1 || (isStep[at] === 1 && forced[at] !== 1)) continue;
-      const { all, some } = flow;
-      let comes = true;
-      for (let i = all.starts[at] ?? 0; comes && i < (all.starts[at + 1] ?? 0); i++) {
-        comes = reached[all.items[i] ?? 0] === 1;
-      }
-      let wanted = flow.k[at] ?? 0;
-      for (let i = some.starts[at] ?? 0; comes && i < (some.starts[at + 1] ?? 0); i++) {
-        wanted -= reached[some.items[i] ?? 0] ?? 0;
-      }
-      if (!comes || wanted > 0) continue;
-      reached[at] = 1;
+      if (given[at] === 1 || (isStep[at] === 1 && forced[at] !== 1) || !comes(flow, at, given)) continue;
+      given[at] = 1;
       changed = true;
     }
   }
-  return reached;
+  return given;
 }
 
-/** Positions, ascending, of all that what is forced and not yet reached may rest on. */
-function stillWanted(flow: Flow, forced: Uint8Array, reached: Uint8Array): Int32Array {
+/** All that an event waits for, and enough of its choice, is given. */
+function comes(flow: Flow, at: number, given: Uint8Array): boolean {
+  const { all, some, k } = flow;
+  for (let i = all.starts[at] ?? 0; i < (all.starts[at + 1] ?? 0); i++) {
+    if (given[all.items[i] ?? 0] !== 1) return false;
+  }
+  let wanted = k[at] ?? 0;
+  for (let i = some.starts[at] ?? 0; wanted > 0 && i < (some.starts[at + 1] ?? 0); i++) {
+    wanted -= given[some.items[i] ?? 0] ?? 0;
+  }
+  return wanted <= 0;
+}
+
+/** Positions, ascending, of what is forced and does not come by what is given, and of all that it may rest on. */
+function stillWanted(flow: Flow, forced: Uint8Array, given: Uint8Array): Int32Array {
   const wanted = new Uint8Array(flow.count);
-  const stack: number[] = [];
-  const want = (at: number) => {
-    if (reached[at] === 1 || wanted[at] === 1) return;
+  const reachedFrom: number[] = [];
+  for (let at = 0; at < flow.count; at++) {
+    if (forced[at] !== 1 || comes(flow, at, given)) continue;
     wanted[at] = 1;
-    stack.push(at);
-  };
-  for (let at = 0; at < flow.count; at++) if (forced[at] === 1) want(at);
-  for (let at = stack.pop(); at !== undefined; at = stack.pop()) {
+    reachedFrom.push(at);
+  }
+  // The list grows while it is walked.
+  for (const at of reachedFrom) {
     for (const rows of [flow.all, flow.some]) {
-      for (let i = rows.starts[at] ?? 0; i < (rows.starts[at + 1] ?? 0); i++) want(rows.items[i] ?? 0);
+      for (const need of rowOf(rows, at)) {
+        if (given[need] === 1 || wanted[need] === 1) continue;
+        wanted[need] = 1;
+        reachedFrom.push(need);
+      }
     }
   }
   const positions: number[] = [];
@@ -72,7 +83,7 @@ function stillWanted(flow: Flow, forced: Uint8Array, reached: Uint8Array): Int32
 }
 
 /** Positions that hang together through what they wait for, each list ascending. */
-function components(flow: Flow, positions: Int32Array): number[][] {
+function components(flow: Flow, positions: Int32Array, given: Uint8Array): number[][] {
   const parent = new Int32Array(flow.count).fill(-1);
   for (const at of positions) parent[at] = at;
   const rootOf = (at: number): number => {
@@ -88,7 +99,7 @@ function components(flow: Flow, positions: Int32Array): number[][] {
     for (const rows of [flow.all, flow.some]) {
       for (let i = rows.starts[at] ?? 0; i < (rows.starts[at + 1] ?? 0); i++) {
         const other = rows.items[i] ?? 0;
-        if ((parent[other] ?? -1) >= 0) parent[rootOf(other)] = rootOf(at);
+        if (given[other] !== 1 && (parent[other] ?? -1) >= 0) parent[rootOf(other)] = rootOf(at);
       }
     }
   }
@@ -105,7 +116,7 @@ function partOf(
   flow: Flow,
   isStep: Uint8Array,
   forced: Uint8Array,
-  reached: Uint8Array,
+  given: Uint8Array,
   members: readonly number[],
 ): Part {
   const count = members.length;
@@ -115,18 +126,18 @@ function partOf(
   const k = new Int32Array(count);
   for (const [i, at] of members.entries()) {
     for (let j = flow.all.starts[at] ?? 0; j < (flow.all.starts[at + 1] ?? 0); j++) {
-      const other = local.get(flow.all.items[j] ?? 0);
-      if (other !== undefined) all.add(i, other);
+      const need = flow.all.items[j] ?? 0;
+      if (given[need] !== 1) all.add(i, local.get(need) ?? 0);
     }
     let wanted = flow.k[at] ?? 0;
     const from = flow.some.starts[at] ?? 0;
     const to = flow.some.starts[at + 1] ?? 0;
-    for (let j = from; j < to; j++) wanted -= reached[flow.some.items[j] ?? 0] ?? 0;
+    for (let j = from; j < to; j++) wanted -= given[flow.some.items[j] ?? 0] ?? 0;
     if (wanted <= 0) continue;
     k[i] = wanted;
     for (let j = from; j < to; j++) {
-      const other = local.get(flow.some.items[j] ?? 0);
-      if (other !== undefined) some.add(i, other);
+      const need = flow.some.items[j] ?? 0;
+      if (given[need] !== 1) some.add(i, local.get(need) ?? 0);
     }
   }
   const allRows = all.rows(count);

@@ -1,10 +1,10 @@
 /**
  * The reached part of a network, renumbered so that a pass over it is one walk from left to right.
- * Positions follow a topological order of what waits for what, found depth first (Tarjan 1976, 'Edge-disjoint spanning trees and
- * depth-first search'). A need that itself falls without its target can never be what lets the target start, whatever the minutes:
- * when there are rings such needs are dropped first. What rings are left then (two ways in, each leading to the other) are
- * marked, and times are found with a heap instead of a walk. A choice that is none (as many needed as can be reached) joins what is
- * waited for anyway. Cost: linear; with rings also one pass of falls.ts.
+ * Positions follow a topological order of what waits for what, its rings (strongly connected components) kept together:
+ * Tarjan 1972, 'Depth-first search and linear graph algorithms'. A need that itself falls without its target can never be what lets
+ * the target start, whatever the minutes: when there are rings such needs are dropped first. What rings are left then (two ways in,
+ * each leading to the other) are few and short. A choice that is none (as many needed as can be reached) joins what is waited for
+ * anyway. Cost: linear; with rings also one pass of falls.ts.
  */
 import { falling } from './falls.ts';
 import type { Index } from './measures.ts';
@@ -20,6 +20,10 @@ export interface Flow {
   readonly position: Int32Array;
   /** True when not everything waits only for what stands before it. */
   readonly rings: boolean;
+  /** By position, where its ring begins: its own position for what is in none. Empty without rings. */
+  readonly ringStart: Int32Array;
+  /** By position where a ring begins, one past its last. Empty without rings. */
+  readonly ringEnd: Int32Array;
   /** Waited for, by position. */
   readonly all: Rows;
   /** Choices: `k` of these, fewer than there are. Empty where there is no choice. */
@@ -42,7 +46,7 @@ export function flowOf(network: Network): Flow {
 
 function arrange(network: Network, reached: Uint8Array, useless?: Uint8Array): Flow {
   const { events, prizes } = network;
-  const { order, rings } = depthFirst(network, reached, useless);
+  const { order, ringStart, ringEnd } = depthFirst(network, reached, useless);
   const count = order.length;
   const position = new Int32Array(events.count).fill(-1);
   for (let at = 0; at < count; at++) position[order[at] ?? 0] = at;
@@ -79,7 +83,9 @@ function arrange(network: Network, reached: Uint8Array, useless?: Uint8Array): F
     count,
     event: order,
     position,
-    rings,
+    rings: ringStart.length > 0,
+    ringStart,
+    ringEnd,
     all: all.rows(),
     some: some.rows(),
     k,
@@ -112,30 +118,34 @@ class Lists {
   }
 }
 
-/** Every reached event after all that it waits for, as far as there are no rings. */
+/** Every reached event after all that it waits for, but for those of its own ring, which stand together. */
 function depthFirst(
   network: Network,
   reached: Uint8Array,
   useless?: Uint8Array,
-): { readonly order: Int32Array; readonly rings: boolean } {
+): Pick<Flow, 'ringStart' | 'ringEnd'> & { readonly order: Int32Array } {
   const { count, all, some } = network.events;
-  const FRESH = 0;
-  const OPEN = 1;
-  const DONE = 2;
-  const state = new Uint8Array(count);
-  /** Where in its two lists an open event stands; `some` counts on from `all`. */
+  /** Numbers from 1 in the order of finding; the smallest that an event leads back to; 0 for not found, `count + 1` for done. */
+  const found = new Int32Array(count);
+  const lowest = new Int32Array(count);
+  const done = count + 1;
+  /** Where in its two lists an event stands; `some` counts on from `all`. */
   const cursor = new Int32Array(count);
-  const stack = new Int32Array(count);
+  const path = new Int32Array(count);
+  const pending = new Int32Array(count);
   const order = new Int32Array(count);
+  const rings: number[] = [];
+  let numbers = 0;
+  let waiting = 0;
   let length = 0;
-  let rings = false;
   for (let root = 0; root < count; root++) {
-    if (reached[root] !== 1 || state[root] !== FRESH) continue;
+    if (reached[root] !== 1 || found[root] !== 0) continue;
     let depth = 0;
-    stack[0] = root;
-    state[root] = OPEN;
+    path[0] = root;
+    pending[waiting++] = root;
+    lowest[root] = found[root] = ++numbers;
     while (depth >= 0) {
-      const event = stack[depth] ?? 0;
+      const event = path[depth] ?? 0;
       const from = all.starts[event] ?? 0;
       const allCount = (all.starts[event + 1] ?? 0) - from;
       const someFrom = (some.starts[event] ?? 0) - allCount;
@@ -148,21 +158,46 @@ function depthFirst(
         const counts = reached[need] === 1 && !(isSome && useless?.[someFrom + at] === 1);
         at++;
         if (!counts) continue;
-        if (state[need] === FRESH) deeper = need;
-        else if (state[need] === OPEN) rings = true;
+        const number = found[need] ?? 0;
+        if (number === 0) deeper = need;
+        else if (number < (lowest[event] ?? 0)) lowest[event] = number;
       }
       cursor[event] = at;
       if (deeper >= 0) {
-        state[deeper] = OPEN;
-        stack[++depth] = deeper;
-      } else {
-        state[event] = DONE;
-        order[length++] = event;
-        depth--;
+        path[++depth] = deeper;
+        pending[waiting++] = deeper;
+        lowest[deeper] = found[deeper] = ++numbers;
+        continue;
       }
+      depth--;
+      const above = path[depth];
+      const low = lowest[event] ?? 0;
+      if (depth >= 0 && above !== undefined && low < (lowest[above] ?? 0)) lowest[above] = low;
+      if (low !== found[event]) continue;
+      const begin = length;
+      for (let member = -1; member !== event; ) {
+        member = pending[--waiting] ?? 0;
+        found[member] = done;
+        order[length++] = member;
+      }
+      if (length - begin > 1) rings.push(begin, length);
     }
   }
-  return { order: order.slice(0, length), rings };
+  return { order: order.slice(0, length), ...ringBounds(rings, length) };
+}
+
+/** From the begins and ends of the rings, one after the other. */
+function ringBounds(bounds: readonly number[], length: number): Pick<Flow, 'ringStart' | 'ringEnd'> {
+  if (bounds.length === 0) return { ringStart: new Int32Array(0), ringEnd: new Int32Array(0) };
+  const ringStart = Int32Array.from({ length }, (_, at) => at);
+  const ringEnd = Int32Array.from({ length }, (_, at) => at + 1);
+  for (let i = 0; i < bounds.length; i += 2) {
+    const begin = bounds[i] ?? 0;
+    const end = bounds[i + 1] ?? 0;
+    ringStart.fill(begin, begin, end);
+    ringEnd[begin] = end;
+  }
+  return { ringStart, ringEnd };
 }
 
 /** 1 at each place of `events.some.items` whose need falls when its target never comes. */

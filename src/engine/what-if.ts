@@ -1,12 +1,11 @@
 /**
  * The shortest time with other minutes for a few steps, asked many times over.
- * Without rings only what changes is computed again: from the first changed step rightwards, and there only events of
- * which something that they wait for has changed, until nothing is left to look at. Afterwards all is as before.
- * With rings every question is a whole pass (times.ts).
+ * Only what changes is computed again: from the first changed step rightwards, and there only events (or whole rings) of which
+ * something that they wait for has changed, until nothing is left to look at. Afterwards all is as before.
  * Cost: at most a walk over what comes after the changed steps.
  */
 import type { Flow } from './flow.ts';
-import { latest, startOf, type Times, timesOf } from './times.ts';
+import { latest, settleRing, startOf, type Times } from './times.ts';
 
 export class WhatIf {
   readonly #flow: Flow;
@@ -15,6 +14,9 @@ export class WhatIf {
   readonly #stale: Uint8Array;
   readonly #touched: Int32Array;
   readonly #before: Float64Array;
+  #changes = 0;
+  /** The last position that is marked. */
+  #end = -1;
 
   constructor(flow: Flow, times: Times) {
     this.#flow = flow;
@@ -29,43 +31,59 @@ export class WhatIf {
   shortest(positions: readonly number[], minutes: number): number {
     const own = this.#minutes;
     for (const at of positions) own[at] = minutes;
-    const last = this.#flow.rings
-      ? latest(timesOf(this.#flow, own).finish, this.#flow.prizes)
-      : this.#walk(positions);
+    const last = this.#walk(positions);
     for (const at of positions) own[at] = this.#flow.minutes[at] ?? 0;
     return last;
   }
 
   #walk(positions: readonly number[]): number {
-    const { release, next, prizes } = this.#flow;
+    const flow = this.#flow;
+    const { release, prizes, ringEnd } = flow;
     const finish = this.#finish;
-    const stale = this.#stale;
-    const touched = this.#touched;
-    let changes = 0;
-    let at = this.#flow.count;
-    let end = -1;
-    for (const position of positions) {
-      stale[position] = 1;
-      if (position < at) at = position;
-      if (position > end) end = position;
-    }
-    for (; at <= end; at++) {
-      if (stale[at] === 0) continue;
-      stale[at] = 0;
-      const then = startOf(this.#flow, at, finish, release[at] ?? 0) + (this.#minutes[at] ?? 0);
-      const was = finish[at] ?? 0;
-      if (then === was) continue;
-      touched[changes] = at;
-      this.#before[changes++] = was;
-      finish[at] = then;
-      for (let i = next.starts[at] ?? 0; i < (next.starts[at + 1] ?? 0); i++) {
-        const waiting = next.items[i] ?? 0;
-        stale[waiting] = 1;
-        if (waiting > end) end = waiting;
+    const before = this.#before;
+    this.#changes = 0;
+    this.#end = -1;
+    let at = flow.count;
+    for (const position of positions) at = Math.min(at, this.#mark(position));
+    for (; at <= this.#end; at++) {
+      if (this.#stale[at] === 0) continue;
+      this.#stale[at] = 0;
+      const end = ringEnd[at] ?? at + 1;
+      if (end > at + 1) {
+        before.set(finish.subarray(at, end), at);
+        settleRing(flow, at, this.#minutes, release, finish);
+        for (let member = at; member < end; member++) this.#changed(member, at);
+        at = end - 1;
+        continue;
       }
+      before[at] = finish[at] ?? 0;
+      finish[at] = startOf(flow, at, finish, release[at] ?? 0) + (this.#minutes[at] ?? 0);
+      this.#changed(at, at);
     }
     const last = latest(finish, prizes);
-    for (let i = 0; i < changes; i++) finish[touched[i] ?? 0] = this.#before[i] ?? 0;
+    for (let i = 0; i < this.#changes; i++) {
+      const position = this.#touched[i] ?? 0;
+      finish[position] = before[position] ?? 0;
+    }
     return last;
+  }
+
+  /** Marks a position, or the ring that it is in, as to be looked at; gives where that begins. */
+  #mark(position: number): number {
+    const first = this.#flow.ringStart[position] ?? position;
+    this.#stale[first] = 1;
+    if (first > this.#end) this.#end = first;
+    return first;
+  }
+
+  /** If the finish is another now, remembers to restore it and marks what waits for it outside its own ring. */
+  #changed(position: number, ring: number) {
+    if (this.#finish[position] === this.#before[position]) return;
+    this.#touched[this.#changes++] = position;
+    const { next, ringStart } = this.#flow;
+    for (let i = next.starts[position] ?? 0; i < (next.starts[position + 1] ?? 0); i++) {
+      const waiting = next.items[i] ?? 0;
+      if ((ringStart[waiting] ?? waiting) !== ring) this.#mark(waiting);
+    }
   }
 }

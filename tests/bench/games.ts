@@ -1,12 +1,12 @@
 /**
- * Games of the shape that lessons have, at any size: rooms of about twenty nodes (a hiding place with a locked box, papers, puzzles,
+ * Games of the shape that lessons have, at any size: rooms of sixteen nodes (a hiding place with a locked box, papers, puzzles,
  * keys), each room opened by what an earlier one gave; some puzzles want any two of three. Seeded, so that every run asks the same.
  */
 import type { Game } from '../../src/game/model.ts';
 import { gameOf, type NodeDraft } from '../game-of.ts';
 import { seededRandom } from '../random-game.ts';
 
-const ROOM = 15;
+const ROOM = 16;
 
 /** A game of exactly `size` nodes that can be won. */
 export function lessonGame(size: number, seed = 1): Game {
@@ -23,9 +23,10 @@ export function lessonGame(size: number, seed = 1): Game {
     nodes.push(
       { id: id('shelf'), kind: 'place', ...minutes(1) },
       { id: id('desk'), kind: 'place', ...minutes(1) },
+      { id: id('drawer'), kind: 'place', ...minutes(1) },
       { id: id('map'), kind: 'clue', in: id('shelf') },
       { id: id('list'), kind: 'clue', in: id('desk') },
-      { id: id('letter'), kind: 'clue', in: id('desk') },
+      { id: id('letter'), kind: 'clue', in: id('drawer') },
       { id: id('sum'), kind: 'puzzle', answer: '472', ...minutes(2) },
       { id: id('riddle'), kind: 'puzzle', answer: 'OWL', need: 2, ...minutes(3) },
       { id: id('box'), kind: 'container', in: id('shelf') },

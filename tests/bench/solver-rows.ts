@@ -1,4 +1,4 @@
-/** The same questions put to the general-purpose libraries of tests/reference, each with its rules ready made. */
+/** The same questions put to the general-purpose libraries of tests/reference. The fair ratio for reach and must-do is that with the rules taken in already. */
 import type { Highs } from 'highs';
 import { fewestByInteger } from '../reference/integer-program.ts';
 import { rulesOf } from '../reference/rules.ts';
@@ -11,27 +11,33 @@ const MOST_NODES = { mustDo: 300, fewest: 30 };
 export function solverRows(highs: Highs): readonly Row[] {
   return [
     {
-      name: 'reach: satisfiability solver',
-      beside: 'reach',
+      name: 'satisfiability solver: taking in the rules',
+      beside: 'compile',
       task: (game) => {
         const rules = rulesOf(game);
-        return () => new SolvabilityBySat(rules).isSolvable();
+        return () => new SolvabilityBySat(rules);
       },
     },
     {
-      name: 'must-do: satisfiability solver',
+      name: 'satisfiability solver: reach',
+      beside: 'reach',
+      task: (game) => {
+        const sat = new SolvabilityBySat(rulesOf(game));
+        return () => sat.isSolvable();
+      },
+    },
+    {
+      name: 'satisfiability solver: must-do',
       beside: 'must-do',
       mostNodes: MOST_NODES.mustDo,
       task: (game) => {
         const rules = rulesOf(game);
-        return () => {
-          const sat = new SolvabilityBySat(rules);
-          return rules.steps.filter((step) => !sat.isSolvable(step));
-        };
+        const sat = new SolvabilityBySat(rules);
+        return () => rules.steps.filter((step) => !sat.isSolvable(step));
       },
     },
     {
-      name: 'fewest: integer programme',
+      name: 'integer programme: fewest',
       beside: 'fewest',
       mostNodes: MOST_NODES.fewest,
       task: (game) => {
