@@ -5,7 +5,7 @@ import { readGame } from '../../src/game/read.ts';
 import { arrange } from '../../src/map/arrange.ts';
 import { layOut } from '../../src/map/lay-out.ts';
 import { absolute, type MapLayout, plainView, type Rect, type Route, shownAs } from '../../src/map/layout.ts';
-import { outline, overlaps, standsIn } from '../../src/map/outline.ts';
+import { occupied, outline, overlaps, standsIn } from '../../src/map/outline.ts';
 import { routes } from '../../src/map/route.ts';
 import { randomGame } from '../random-game.ts';
 import { gameOf, numbersOf } from './games.ts';
@@ -109,6 +109,19 @@ test.each(['front-page', 'greenhouse-pump', 'mineral-hall'])(
     expect(onEachOther(game, layout, drawn)).toEqual([]);
   },
 );
+
+test.each([
+  ['greenhouse-pump', 1],
+  ['mineral-hall', 0.65],
+])('%s is compact enough to be read: it fits 950 × 650 at a zoom of %d', (slug, zoom) => {
+  const rects = occupied(layOut(example(slug), plainView));
+  const width =
+    Math.max(...rects.map((rect) => rect.x + rect.width)) - Math.min(...rects.map((rect) => rect.x));
+  const height =
+    Math.max(...rects.map((rect) => rect.y + rect.height)) - Math.min(...rects.map((rect) => rect.y));
+  expect(width * zoom).toBeLessThanOrEqual(950);
+  expect(height * zoom).toBeLessThanOrEqual(650);
+});
 
 test('arranged random games, wired far more densely than real ones, run through nothing either', () => {
   for (let seed = 1; seed <= 8; seed++) {
