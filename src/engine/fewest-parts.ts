@@ -61,19 +61,19 @@ function comes(flow: Flow, at: number, given: Uint8Array): boolean {
 /** Positions, ascending, of what is forced and does not come by what is given, and of all that it may rest on. */
 function stillWanted(flow: Flow, forced: Uint8Array, given: Uint8Array): Int32Array {
   const wanted = new Uint8Array(flow.count);
-  const reachedFrom: number[] = [];
+  const queue: number[] = [];
   for (let at = 0; at < flow.count; at++) {
     if (forced[at] !== 1 || comes(flow, at, given)) continue;
     wanted[at] = 1;
-    reachedFrom.push(at);
+    queue.push(at);
   }
   // The list grows while it is walked.
-  for (const at of reachedFrom) {
+  for (const at of queue) {
     for (const rows of [flow.all, flow.some]) {
       for (const need of rowOf(rows, at)) {
         if (given[need] === 1 || wanted[need] === 1) continue;
         wanted[need] = 1;
-        reachedFrom.push(need);
+        queue.push(need);
       }
     }
   }

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { reportOf } from '../../src/engine/report.ts';
+import { fixed, gameOf } from '../game-of.ts';
+
+describe('the report of a game', () => {
+  const nodes = [
+    { id: '__proto__', kind: 'place' as const, ...fixed(2) },
+    { id: 'box', kind: 'container' as const, in: '__proto__' },
+    { id: 'constructor', kind: 'puzzle' as const, ...fixed(3) },
+    { id: 'lock', kind: 'fastener' as const, on: 'box', type: 'number', ...fixed(1) },
+    { id: 'shed', kind: 'place' as const, ...fixed(3) },
+    { id: 'win', kind: 'prize' as const, in: 'box' },
+  ];
+
+  it('speaks of nodes by id, whatever the id', () => {
+    const report = reportOf(gameOf(nodes, ['constructor>lock', 'shed>constructor']));
+    expect(report).toEqual({
+      title: '',
+      solvable: true,
+      reached: ['__proto__', 'box', 'constructor', 'lock', 'shed', 'win'],
+      steps: { total: 4, fewest: 4, fewestExact: true, longestChain: 3 },
+      minutes: { shortest: 7 },
+      drag: Object.fromEntries([
+        ['__proto__', 0],
+        ['constructor', 3],
+        ['lock', 1],
+        ['shed', 3],
+      ]),
+      mustDo: ['__proto__', 'constructor', 'lock', 'shed'],
+      tied: [],
+    });
+    expect(JSON.parse(JSON.stringify(report.drag))).toHaveProperty(['__proto__'], 0);
+  });
+
+  it('lists ties', () => {
+    const report = reportOf(
+      gameOf(
+        nodes.filter(({ id }) => id !== 'constructor'),
+        ['shed>lock'],
+      ),
+    );
+    expect(report.tied).toEqual([]);
+    expect(report.drag).toMatchObject({ shed: 1, lock: 1 });
+    const even = nodes.map((node) => (node.id === 'shed' ? { ...node, ...fixed(2) } : node));
+    const tied = reportOf(
+      gameOf(
+        even.filter(({ id }) => id !== 'constructor'),
+        ['shed>lock'],
+      ),
+    );
+    expect(tied.tied).toEqual(['__proto__', 'shed']);
+  });
+
+  it('gives only what has a meaning when the game cannot be won', () => {
+    expect(reportOf(gameOf(nodes))).toEqual({
+      title: '',
+      solvable: false,
+      reached: ['__proto__', 'constructor', 'shed'],
+      steps: { total: 3 },
+    });
+  });
+});
