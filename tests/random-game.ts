@@ -8,7 +8,7 @@ import { LEGAL_TARGETS } from '../src/game/links.ts';
 import type { Game, GameLink, GameNode, Kind, NodeId } from '../src/game/model.ts';
 
 export interface RandomGameOptions {
-  /** Nodes before the prizes; the default is 24. Exact for `randomGame`. */
+  /** At most so many nodes before the prizes; for `gameArbitrary` alone. Default 24. */
   readonly size?: number;
   /** Lets things wait for each other in rings. Default true. */
   readonly rings?: boolean;

@@ -1,4 +1,4 @@
-/** The engine's rows: each analysis alone, and all that follows an edit. */
+/** The engine's rows: each analysis alone, and all of them together. */
 import { longestChain } from '../../src/engine/chain.ts';
 import { dragOf } from '../../src/engine/drag.ts';
 import { fewestSteps } from '../../src/engine/fewest.ts';
@@ -29,7 +29,7 @@ export const ENGINE_ROWS: readonly Row[] = [
   { name: 'must-do', task: onNetwork((network, { flow }) => mustDoSteps(network, flow)) },
   { name: 'longest chain', task: onNetwork((network, { flow }) => longestChain(network, flow)) },
   { name: 'order of play', task: onNetwork((network, { flow, times }) => orderOfPlay(network, flow, times)) },
-  { name: 'all after an edit', task: (game) => () => measure(compile(game)) },
+  { name: 'all measures after an edit', task: (game) => () => measure(compile(game)) },
   { name: 'fewest', task: onNetwork((network, { measures }) => fewestSteps(network, measures)) },
 ];
 
