@@ -4,7 +4,6 @@ import { type NodeChange, ReactFlow, ReactFlowProvider, SelectionMode } from 're
 import 'reactflow/dist/base.css';
 import type { NodeId } from '../../src/game/model.ts';
 import type { MapLayout } from '../../src/map/layout.ts';
-import { CANVAS_HELP } from '../../src/words/canvas.ts';
 import { registerCanvas } from '../commands/canvas.ts';
 import { useGame } from '../store/game.ts';
 import { currentLayout } from '../store/layout.ts';
@@ -33,16 +32,13 @@ import { useCards, useShownNodes } from './useCards.ts';
 import { useKeys } from './useKeys.ts';
 import { usePress } from './usePress.ts';
 import { useScene } from './useScene.ts';
+import { useSettling } from './useSettling.ts';
 import { bringIntoView, fitTo, MAX_ZOOM, MIN_ZOOM, notePointer, useMounted } from './viewport.ts';
 import { ZoomControls } from './ZoomControls.tsx';
 
 const NO_EDGES: [] = [];
 const SEVERAL = ['Shift', 'Meta', 'Control'];
 const NO_PROMOTION = { hideAttribution: true };
-const LABELS = {
-  'node.a11yDescription.default': CANVAS_HELP.node,
-  'node.a11yDescription.keyboardDisabled': CANVAS_HELP.node,
-};
 /** How near the pointer has to come to an arrow, in screen pixels. */
 const LINK_REACH = 6;
 
@@ -105,6 +101,7 @@ function Canvas() {
     [fit],
   );
 
+  useSettling(layout, moving !== undefined, element);
   useFirstView(layout, element);
   useShown();
 
@@ -203,7 +200,6 @@ function Canvas() {
         zoomOnDoubleClick={false}
         minZoom={MIN_ZOOM}
         maxZoom={MAX_ZOOM}
-        ariaLabelConfig={LABELS}
         proOptions={NO_PROMOTION}
       >
         <Fields fields={layout.fields} />

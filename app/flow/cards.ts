@@ -3,7 +3,7 @@ import { codeOf } from '../../src/game/codes.ts';
 import type { Game, GameNode, NodeId } from '../../src/game/model.ts';
 import type { MapLayout, Slot } from '../../src/map/layout.ts';
 import { same } from '../../src/map/same.ts';
-import { holdsText, LOCK_STATES, spokenName } from '../../src/words/canvas.ts';
+import { holdsText, LOCK_STATES, spokenName, THING_ROLE } from '../../src/words/canvas.ts';
 import { type Card, type CardNode, type Hasp, type Look, nodeTypeOf } from './card.ts';
 import { matRects } from './geometry.ts';
 import { smallWords } from './small.ts';
@@ -13,6 +13,8 @@ export const LINKS_Z = 12;
 const THINGS_Z = 20;
 const LOCKS_Z = 21;
 export const DRAGGED_Z = 1000;
+
+const ROLE = { 'aria-roledescription': THING_ROLE };
 
 const NO_LOOK: Look = { number: 0, state: undefined, culprit: false, pale: false, heat: undefined };
 
@@ -119,6 +121,7 @@ function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | unde
     selected,
     className,
     ariaLabel,
+    domAttributes: ROLE,
     ...(slot.parent !== undefined && { parentId: slot.parent }),
   };
 }

@@ -29,6 +29,11 @@ function nodeUnder(target: EventTarget): NodeId | undefined {
   return element instanceof HTMLElement ? element.dataset['id'] : undefined;
 }
 
+/** The focus that a click leaves behind means nothing. */
+function isByKeyboard(target: EventTarget): boolean {
+  return target instanceof Element && target.matches(':focus-visible');
+}
+
 /** On the mat a thing is shifted; in a tray, or on a wall, it changes places with its neighbour. */
 export function nudge(
   game: Game,
@@ -95,15 +100,16 @@ export function useKeys(): Keys {
         const view = useView.getState();
         const direction = DIRECTIONS.get(event.key);
         if ((event.key === 'Delete' || event.key === 'Backspace') && focused !== undefined) {
-          // The command removes what is selected; what has the focus is meant.
-          if (!view.nodes.has(focused)) view.select([focused]);
+          // The command removes what is selected; with nothing selected, what the keyboard is at is meant.
+          if (view.nodes.size + view.links.size === 0 && isByKeyboard(event.target)) view.select([focused]);
           return;
         }
         if ((event.key === 'Enter' || event.key === ' ') && focused !== undefined) {
           if (event.shiftKey) view.select(toggled(view.nodes, focused));
-          else view.select([focused]);
+          else view.show([focused]);
         } else if (direction && (focused !== undefined || view.nodes.size > 0)) {
-          const ids = focused !== undefined && !view.nodes.has(focused) ? new Set([focused]) : view.nodes;
+          const meant = focused !== undefined && isByKeyboard(event.target) && !view.nodes.has(focused);
+          const ids = meant ? new Set([focused]) : view.nodes;
           if (ids !== view.nodes) view.select(ids);
           const { game, apply } = useGame.getState();
           const edits = nudge(game, currentLayout(), ids, direction, event.shiftKey ? LONG_STEP : STEP);
@@ -115,7 +121,7 @@ export function useKeys(): Keys {
       onFocus({ target }) {
         const id = nodeUnder(target);
         const rect = id === undefined ? undefined : matRects(currentLayout()).get(id);
-        if (rect && target instanceof Element && target.matches(':focus-visible')) bringIntoView(rect);
+        if (rect && isByKeyboard(target)) bringIntoView(rect);
       },
     }),
     [],

@@ -126,8 +126,5 @@ export function spokenName(
   return parts.filter((part) => part !== undefined).join(', ');
 }
 
-/** What the canvas library would otherwise say in words of its own. */
-export const CANVAS_HELP = {
-  node: 'Enter opens its form. Arrow keys move it. Delete removes it.',
-  map: 'Map of the game. Tab goes from thing to thing.',
-};
+/** What each thing is to a screen reader, before its name. */
+export const THING_ROLE = 'thing on the map';

@@ -8,6 +8,7 @@ import { DRAGGING } from '../../../src/words/canvas.ts';
 import { useGame } from '../../store/game.ts';
 import { useView } from '../../store/view.ts';
 import { useDrag } from '../drag/held.ts';
+import { usePalette } from '../drag/palette.ts';
 import { matRects } from '../geometry.ts';
 import { beginLinking, useLinking } from './linking.ts';
 
@@ -21,14 +22,21 @@ export function LinkDots({ layout }: { layout: MapLayout }) {
   const selected = useView((state) => (state.nodes.size === 1 ? first(state.nodes) : undefined));
   const busy = useDrag((state) => state.held !== undefined);
   const linking = useLinking((state) => state.linking?.from);
+  const ghost = usePalette((state) => state.ghost !== undefined);
   const readOnly = useGame((state) => state.readOnly);
-  if (busy || readOnly || linking !== undefined) return null;
-  const ids = new Set([selected, hovered]);
+  if (busy || ghost || readOnly || linking !== undefined) return null;
+  const ids = new Set([selected, isSource(layout, hovered) ? hovered : undefined]);
   return (
     <ViewportPortal>
       {[...ids].map((id) => (id === undefined ? null : <Dot key={id} id={id} layout={layout} />))}
     </ViewportPortal>
   );
+}
+
+/** Trays are seldom evidence for a puzzle; their dot shows when they are selected. */
+function isSource(layout: MapLayout, id: NodeId | undefined): boolean {
+  const kind = id === undefined ? undefined : layout.slots.get(id)?.kind;
+  return kind !== 'place' && kind !== 'container';
 }
 
 function first(ids: ReadonlySet<NodeId>): NodeId | undefined {
