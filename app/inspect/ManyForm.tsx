@@ -3,11 +3,11 @@ import { useState } from 'react';
 import type { Edit } from '../../src/game/edits/edit.ts';
 import { type GameLink, type GameNode, isHolder } from '../../src/game/model.ts';
 import { FORM, MANY } from '../../src/words/screen-form.ts';
-import { CommandButton } from '../commands/CommandButton.tsx';
 import { NodeLink } from '../shell/NodeLink.tsx';
 import { useGame } from '../store/game.ts';
 import { FormHead, FormPage } from './FormPage.tsx';
 import { Picker } from './Picker.tsx';
+import { Actions } from './parts/Actions.tsx';
 import { FindingsHere } from './parts/FindingsHere.tsx';
 import { readHands } from './parts/Hands.tsx';
 import { holderChoices, shownName } from './parts/holders.ts';
@@ -34,11 +34,7 @@ export function ManyForm({ nodes, links }: { nodes: readonly GameNode[]; links: 
       )}
       {things && <PutAllIn nodes={nodes} />}
       {nodes.length > 0 && <HandsOfAll nodes={nodes} />}
-      <section className="form-section form-actions">
-        <CommandButton name="duplicate" />
-        <CommandButton name="leaveOut" />
-        <CommandButton name="delete" />
-      </section>
+      <Actions />
     </FormPage>
   );
 }

@@ -19,6 +19,8 @@ import { When } from './parts/When.tsx';
 import { Why } from './parts/Why.tsx';
 
 export function NodeForm({ node }: { node: GameNode }) {
+  // What pupils read is what a clue or a puzzle is; on other things it is a label.
+  const read = node.kind === 'clue' || node.kind === 'puzzle';
   return (
     <FormPage head={<NodeHead node={node} />}>
       <FindingsHere ids={[node.id]} />
@@ -29,11 +31,12 @@ export function NodeForm({ node }: { node: GameNode }) {
       {node.kind !== 'place' && node.kind !== 'puzzle' && <LiesIn node={node} />}
       {(node.kind === 'place' || node.kind === 'container') && <Contents node={node} />}
       {node.kind === 'fastener' && <Behind box={node.on} />}
-      <Texts node={node} />
+      {read && <Texts node={node} />}
       <Needs node={node} />
       {node.kind !== 'prize' && <NeededFor node={node} />}
       <HowLong node={node} />
       <Hands node={node} />
+      {!read && <Texts node={node} />}
       <When node={node} />
       <Why node={node} />
       <Quickest node={node} />

@@ -38,7 +38,9 @@ export function LiftPanel({ lifted }: { lifted: NodeId }) {
       </section>
       {answer && plain(answer.rescue) !== '' && (
         <section className="panel-section">
-          <h2 className="panel-head">{LIFT.inClass}</h2>
+          <header className="panel-head">
+            <h2>{LIFT.inClass}</h2>
+          </header>
           <p>
             <SentenceText sentence={answer.rescue} leads />
           </p>

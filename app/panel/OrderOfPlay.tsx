@@ -19,7 +19,8 @@ interface Props {
 export function OrderOfPlay({ without = NOBODY }: Props) {
   const id = useId();
   const assessment = useAssessment();
-  const marked = usePanel((state) => state.marked);
+  const asked = usePanel((state) => state.marked);
+  const marked = without.size === 0 ? asked : undefined;
   const all = useMemo(() => orderOfPlayLines(assessment), [assessment]);
   const lines = all.filter((line) => !without.has(line.node));
   const marks = useMemo(() => (marked ? markedSteps(assessment, marked) : NOBODY), [assessment, marked]);
@@ -68,7 +69,7 @@ function Line({ line, mark }: { line: PlayLine; mark: Marked | undefined }) {
         <span className="order-minutes">{line.minutes}</span>
         <span className="order-reason">
           <SentenceText sentence={line.reason} />
-          {mark && <span className="order-mark">{mark === 'chain' ? PANEL.inChain : PANEL.cannotSkip}</span>}
+          {mark && <span className="aloud">{mark === 'chain' ? PANEL.inChain : PANEL.cannotSkip}</span>}
         </span>
       </button>
     </li>

@@ -18,7 +18,9 @@ export function Panel() {
   const selected = useView((view) => view.nodes.size + view.links.size > 0);
   const open = usePanel((state) => state.open);
   const panel = useRef<HTMLElement>(null);
+  const mode = lifted !== undefined ? 'lift' : selected ? 'form' : 'overview';
   useTopic(panel);
+  useTop(panel, mode);
 
   return (
     <>
@@ -30,7 +32,7 @@ export function Panel() {
         onClick={() => usePanel.getState().setOpen(!open)}
       >
         <Sign name={open ? 'close' : 'left'} />
-        {open ? PANEL.close : lifted !== undefined ? PANEL.tabLift : selected ? PANEL.tabForm : PANEL.tab}
+        {open ? PANEL.close : PANEL.tab[mode]}
       </button>
       <aside
         ref={panel}
@@ -39,7 +41,7 @@ export function Panel() {
         aria-label={PAGE.panel}
       >
         {lifted !== undefined ? (
-          <LiftPanel lifted={lifted} />
+          <LiftPanel key={lifted} lifted={lifted} />
         ) : selected ? (
           <Suspense>
             <Inspector />
@@ -50,6 +52,14 @@ export function Panel() {
       </aside>
     </>
   );
+}
+
+/** What is new in the panel begins at its top. */
+function useTop(panel: React.RefObject<HTMLElement | null>, mode: string): void {
+  const first = useView((view) => (mode === 'form' ? [...view.nodes, ...view.links].join(' ') : ''));
+  useEffect(() => {
+    if (`${mode} ${first}` !== '') panel.current?.scrollTo({ top: 0 });
+  }, [mode, first, panel]);
 }
 
 /** Brings the section that was asked for into view and gives its heading the focus. */

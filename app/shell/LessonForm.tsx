@@ -117,6 +117,7 @@ function Objectives() {
               shown={text}
               read={(raw) => ({ value: raw })}
               write={(next) => change(id, (old) => ({ ...old, text: next }), `objective ${id}`)}
+              lines={2}
             />
             <TextField
               label={LESSON.objectiveCode(i + 1)}

@@ -1,7 +1,8 @@
 /** What stands on the forms of the panel: captions, choices and what is wrong with what was typed. */
-import type { Game, GameNode, Kind } from '../game/model.ts';
+import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
 import { kindOf } from './kinds.ts';
 import { list, minutes } from './numbers.ts';
+import { sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Types of lock as the choice 'Opens with' names them. */
@@ -80,7 +81,6 @@ export const FORM = {
   atMinute: 'Given out at minute',
   atMinuteHint: 'Empty: it is there from the start.',
   decoy: 'Red herring: leads nowhere on purpose',
-  leftOut: 'Not today: stays in the game, is not used',
   why: 'Why it can be reached',
   whyNot: 'Why it cannot be reached',
   atTheQuickest: 'At the quickest',
@@ -198,4 +198,11 @@ export function atTheQuickest(drag: number, tied: boolean, partners: readonly nu
   return drag > 0
     ? `It adds ${minutes(drag)} to the end.`
     : 'It adds nothing to the end: others take longer.';
+}
+
+/** 'Green tin, with Red tag and Bay chart'. */
+export function behindIt(game: Game, box: NodeId, contents: readonly NodeId[]): Sentence {
+  const say = sayer(game);
+  if (contents.length === 0) return sentence(say.name(box), ', with nothing in it');
+  return sentence(say.name(box), ', with ', say.names(contents, contents.length));
 }

@@ -75,9 +75,7 @@ export const SHARE = {
 };
 
 export const PANEL = {
-  tab: 'Findings and order of play',
-  tabForm: 'Form',
-  tabLift: 'What falls',
+  tab: { overview: 'Findings and order of play', form: 'Form', lift: 'What falls' },
   close: 'Map',
   stops: 'Stops the game',
   look: 'Worth a look',
@@ -90,8 +88,8 @@ export const PANEL = {
   show: 'Show',
   longestChain: (n: number) => `Longest chain: ${count(n, 'step')} one after another`,
   needed: (n: number) => (n === 1 ? '1 step cannot be skipped' : `${n} steps cannot be skipped`),
-  inChain: 'in the chain',
-  cannotSkip: 'cannot be skipped',
+  inChain: ', in the chain',
+  cannotSkip: ', cannot be skipped',
   mark: 'Mark them in the list',
   unmark: 'Mark them no longer',
 };

@@ -1,10 +1,9 @@
-/** What can be done with the whole thing. */
+/** What can be done with all that is selected; stays in sight below a long form. */
 import { CommandButton } from '../../commands/CommandButton.tsx';
 
 export function Actions() {
   return (
-    <section className="form-section form-actions">
-      <CommandButton name="lift" />
+    <section className="form-actions form-foot">
       <CommandButton name="duplicate" />
       <CommandButton name="leaveOut" />
       <CommandButton name="delete" />

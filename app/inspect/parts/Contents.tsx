@@ -1,7 +1,8 @@
 /** What lies in a place or box, what hangs on it, and what a lock keeps shut. */
 import { childrenOf, type Game, type GameNode, type NodeId } from '../../../src/game/model.ts';
-import { FORM } from '../../../src/words/screen-form.ts';
+import { behindIt, FORM } from '../../../src/words/screen-form.ts';
 import { NodeLink } from '../../shell/NodeLink.tsx';
+import { SentenceText } from '../../shell/SentenceText.tsx';
 import { useGame } from '../../store/game.ts';
 import { Section } from '../Section.tsx';
 import { shownName } from './holders.ts';
@@ -45,14 +46,12 @@ export function Contents({ node }: { node: GameNode }) {
 
 export function Behind({ box }: { box: NodeId }) {
   const game = useGame((state) => state.game);
-  const carrier = game.nodes.get(box);
-  if (!carrier) return null;
+  const contents = rows(game, box, false).map((node) => node.id);
   return (
     <Section title={FORM.behind}>
       <p>
-        <NodeLink id={box}>{shownName(carrier)}</NodeLink>
+        <SentenceText sentence={behindIt(game, box, contents)} leads />
       </p>
-      <Names nodes={rows(game, box, false)} none={FORM.nothingInside} />
     </Section>
   );
 }

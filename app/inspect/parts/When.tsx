@@ -1,7 +1,6 @@
-/** What sets a thing apart in the lesson: given out later, leading nowhere on purpose, not used today. */
+/** What sets a thing apart in the lesson: given out later, or leading nowhere on purpose. */
 import type { GameNode } from '../../../src/game/model.ts';
 import { FORM, WRONG } from '../../../src/words/screen-form.ts';
-import { useGame } from '../../store/game.ts';
 import type { Reading } from '../draft.ts';
 import { parseMinutes, typedMinutes } from '../minutes.ts';
 import { TextField } from '../TextField.tsx';
@@ -24,7 +23,7 @@ export function When({ node }: { node: GameNode }) {
             shown={node.atMinute === undefined ? '' : typedMinutes(node.atMinute).replace(/ min$/, '')}
             read={readMinuteOfPlay}
             write={(minute) => typeField(node.id, 'atMinute', minute)}
-            placeholder={FORM.atMinuteHint}
+            hint={FORM.atMinuteHint}
           />
         </div>
       )}
@@ -38,16 +37,6 @@ export function When({ node }: { node: GameNode }) {
           {FORM.decoy}
         </label>
       )}
-      <label className="form-check">
-        <input
-          type="checkbox"
-          checked={node.leftOut === true}
-          onChange={(event) =>
-            useGame.getState().apply([{ type: 'leaveOut', ids: [node.id], leftOut: event.target.checked }])
-          }
-        />
-        {FORM.leftOut}
-      </label>
     </section>
   );
 }

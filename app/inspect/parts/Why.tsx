@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import type { GameNode } from '../../../src/game/model.ts';
 import { explanation } from '../../../src/words/explain.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
+import { CommandButton } from '../../commands/CommandButton.tsx';
 import { SentenceText } from '../../shell/SentenceText.tsx';
 import { useAssessment } from '../../store/assessment.ts';
 import { Section } from '../Section.tsx';
@@ -21,6 +22,9 @@ export function Why({ node }: { node: GameNode }) {
           <SentenceText sentence={sentence} leads />
         </p>
       ))}
+      <div className="form-add">
+        <CommandButton name="lift" />
+      </div>
     </Section>
   );
 }
