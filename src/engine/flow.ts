@@ -7,9 +7,8 @@
  * anyway. Cost: linear; with rings also one pass of falls.ts.
  */
 import { falling } from './falls.ts';
-import type { Index } from './measures.ts';
 import type { Network } from './network.ts';
-import { reachedEvents } from './reach.ts';
+import { isSolvable, reachedEvents } from './reach.ts';
 import { type Rows, rowsOf } from './rows.ts';
 
 export interface Flow {
@@ -93,7 +92,7 @@ function arrange(network: Network, reached: Uint8Array, useless?: Uint8Array): F
     release,
     next: rowsOf(count, items.subarray(0, pairs), owners.subarray(0, pairs)),
     prizes: prizes.filter((prize) => reached[prize] === 1).map((prize) => position[prize] ?? 0),
-    solvable: prizes.length > 0 && prizes.every((prize: Index) => reached[prize] === 1),
+    solvable: isSolvable(network, reached),
   };
 }
 

@@ -59,9 +59,9 @@ export function reach(network: Network, suppositions?: Suppositions): Uint8Array
   return reachedEvents(network, suppositions).subarray(0, network.size);
 }
 
-/** The game has a prize, and every prize is reached. */
+/** The game has a prize, and every prize is reached: by node, or by event. */
 export function isSolvable(network: Network, reached: Uint8Array): boolean {
-  return network.prizes.length > 0 && network.prizes.every((prize: Index) => reached[prize] === 1);
+  return network.prizes.length > 0 && network.prizes.every((prize) => reached[prize] === 1);
 }
 
 /** Marks one node, as `Suppositions` want it. */
