@@ -1,6 +1,9 @@
 /** From a file to a game, or to lines that say what is wrong with it. */
-import type { GameDocument } from '../../src/game/model.ts';
+import { measure } from '../../src/engine/measures.ts';
+import { compile } from '../../src/engine/network.ts';
+import type { Game, GameDocument } from '../../src/game/model.ts';
 import { MAX_LENGTH, readGame } from '../../src/game/read.ts';
+import { placeMissing, playNumbers } from '../../src/map/place-missing.ts';
 import { UNREADABLE } from '../../src/words/keep.ts';
 import { noteText, problemLines, problemText } from '../../src/words/problems.ts';
 import { freshId } from '../store/ids.ts';
@@ -16,6 +19,16 @@ export type Reading =
     }
   | { readonly ok: false; readonly lines: readonly string[] };
 
+/** Above this many nodes arranging would hold the page up for seconds; such a game stands in the map's plain columns. */
+const ARRANGED_UP_TO = 400;
+
+/** Arranging comes with the reading, not after it: read twice, a file without positions is the same game twice. */
+function placed(game: Game): Game {
+  if (game.nodes.size > ARRANGED_UP_TO) return game;
+  const network = compile(game);
+  return placeMissing(game, playNumbers(network, measure(network)));
+}
+
 export function readText(text: string): Reading {
   let idGiven = false;
   const result = readGame(text, {
@@ -24,9 +37,14 @@ export function readText(text: string): Reading {
       return freshId();
     },
   });
-  return result.ok
-    ? { ok: true, document: result.document, idGiven, notes: result.notes.map(noteText) }
-    : { ok: false, lines: problemLines(result.problems, result.more) };
+  if (!result.ok) return { ok: false, lines: problemLines(result.problems, result.more) };
+  const { provenance, game } = result.document;
+  return {
+    ok: true,
+    document: { provenance, game: placed(game) },
+    idGiven,
+    notes: result.notes.map(noteText),
+  };
 }
 
 /** A file that is too large is not read at all, so that no size of junk holds the page up. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readFile, readText } from '../../../app/keep/reading.ts';
 import { MAX_LENGTH } from '../../../src/game/read.ts';
+import { sameContent } from '../../../src/game/write.ts';
 
 const GAME = '{"format":"latchmap","version":1,"nodes":[],"links":[]}';
 
@@ -39,5 +40,22 @@ describe('files', () => {
       ok: true,
       notes: [expect.stringContaining('__proto__')],
     });
+  });
+
+  test('a game without positions is arranged, and read twice it is the same game', () => {
+    const bare = JSON.stringify({
+      format: 'latchmap',
+      version: 1,
+      nodes: [
+        { id: 'p', kind: 'place', name: 'Window sill' },
+        { id: 'c', kind: 'clue', name: 'Old photograph', in: 'p' },
+        { id: 'z', kind: 'puzzle', name: 'Take the bearing' },
+      ],
+      links: [{ id: 'l', from: 'c', to: 'z' }],
+    });
+    const [first, second] = [readText(bare), readText(bare)];
+    if (!first.ok || !second.ok) throw new Error('a legal game was refused');
+    expect(new Set(first.document.game.positions.keys())).toEqual(new Set(['p', 'c', 'z']));
+    expect(sameContent(first.document.game, second.document.game)).toBe(true);
   });
 });
