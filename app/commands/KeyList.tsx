@@ -1,4 +1,4 @@
-/** The list of keys: every command that has some. */
+/** Every command with its keys, to be read and to be pressed: without a keyboard too, everything can be done. */
 import { KEYS, keyName } from '../../src/words/screen-commands.ts';
 import { Dialog } from '../shell/Dialog.tsx';
 import { isMac } from './keyboard.ts';
@@ -15,11 +15,15 @@ function Keys({ keys }: { keys: readonly string[] }) {
   ));
 }
 
+function close(): void {
+  useKeys.setState({ open: false });
+}
+
 export default function KeyList() {
   const now = situation();
   const mac = isMac();
   return (
-    <Dialog title={KEYS.title} close={KEYS.close} onClose={() => useKeys.setState({ open: false })}>
+    <Dialog title={KEYS.title} close={KEYS.close} onClose={close}>
       <p className="quiet">{KEYS.hint}</p>
       <table className="key-list">
         <tbody>
@@ -31,9 +35,21 @@ export default function KeyList() {
               </td>
             </tr>
           ))}
-          {COMMAND_LIST.filter((command) => command.keys.length > 0).map((command) => (
+          {COMMAND_LIST.filter((command) => command.name !== 'keys').map((command) => (
             <tr key={command.name}>
-              <th scope="row">{command.label(now)}</th>
+              <th scope="row">
+                <button
+                  type="button"
+                  className="word-link"
+                  disabled={!command.when(now)}
+                  onClick={() => {
+                    close();
+                    command.run();
+                  }}
+                >
+                  {command.label(now)}
+                </button>
+              </th>
               <td>
                 <Keys keys={command.keys.map((key) => keyName(key, mac))} />
               </td>

@@ -24,8 +24,8 @@ export const COMMANDS = {
 } as const;
 
 export const KEYS = {
-  title: 'Keys',
-  hint: 'Keys do nothing while you type in a field.',
+  title: 'Commands and keys',
+  hint: 'Press a command, or its keys. Keys do nothing while you type in a field.',
   close: 'Close',
   /** Further keys that the map answers by itself. */
   onMap: [
