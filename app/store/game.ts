@@ -3,11 +3,14 @@
  * What follows from the game (verdict, findings, layout) is derived elsewhere and never stored here.
  */
 import { create } from 'zustand';
-import type { Edit, EditRefusal } from '../../src/game/edits/edit.ts';
+import type { Applied, Edit, EditRefusal } from '../../src/game/edits/edit.ts';
 import { applyEdits, applyPatchesTo } from '../../src/game/edits/index.ts';
 import { emptyGame, type Game, type Provenance } from '../../src/game/model.ts';
+import { makeRoom } from '../../src/map/make-room.ts';
 import { type History, noHistory, record } from './history.ts';
 import { freshId } from './ids.ts';
+import { layoutOf } from './layout-of.ts';
+import { useView } from './view.ts';
 
 /** Names the gesture that an edit belongs to, such as `name b1` while a name is typed. */
 export type EditTag = string;
@@ -34,6 +37,14 @@ export interface GameState {
   dismissRefusal(): void;
 }
 
+/** What a grown tray would cover gives way in the same step, so that one undo takes both back. */
+function roomFor(before: Game, after: Game): Applied {
+  const { opened } = useView.getState();
+  const positions = makeRoom(layoutOf({ game: before, opened }), layoutOf({ game: after, opened }));
+  const result = applyEdits(after, [{ type: 'move', positions }]);
+  return result.ok ? result : { game: after, patches: [], inverse: [] };
+}
+
 export const useGame = create<GameState>()((set, get) => ({
   game: emptyGame,
   provenance: { id: freshId(), revision: 0 },
@@ -51,8 +62,15 @@ export const useGame = create<GameState>()((set, get) => ({
     }
     set({ refusal: undefined });
     if (result.patches.length === 0) return true;
-    const { patches, inverse } = result;
-    set({ game: result.game, history: record(history, { patches, inverse, tag }) });
+    const room = roomFor(game, result.game);
+    set({
+      game: room.game,
+      history: record(history, {
+        patches: [...result.patches, ...room.patches],
+        inverse: [...room.inverse, ...result.inverse],
+        tag,
+      }),
+    });
     return true;
   },
 
