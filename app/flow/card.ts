@@ -40,6 +40,8 @@ export interface Card extends Record<string, unknown> {
   readonly slot: Slot;
   readonly look: Look;
   readonly hasp: Hasp | undefined;
+  /** How large its name or code may grow, in pixels of the map. */
+  readonly grow: number;
   /** What it says when the map is drawn small. */
   readonly small: SmallWords | undefined;
   /** Types of the locks of a folded container, drawn as signs. */

@@ -6,7 +6,7 @@ import { same } from '../../src/map/same.ts';
 import { holdsText, LOCK_STATES, spokenName, THING_ROLE } from '../../src/words/canvas.ts';
 import { type Card, type CardNode, type Hasp, type Look, nodeTypeOf } from './card.ts';
 import { matRects } from './geometry.ts';
-import { smallWords } from './small.ts';
+import { growth, smallWords } from './small.ts';
 
 /** Trays by depth, links above them (LINKS_Z), things, locks; what is dragged above all. */
 export const LINKS_Z = 12;
@@ -93,7 +93,8 @@ function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | unde
     old && old.data.slot === slot && old.data.node === node
       ? old.data.small
       : smallWords(scene.game, scene.layout, node.id, slot);
-  const fresh: Card = { node, slot, look, hasp, small, locks };
+  const grow = old && old.data.slot === slot ? old.data.grow : growth(slot);
+  const fresh: Card = { node, slot, look, hasp, grow, small, locks };
   const data = old && same(old.data, fresh) ? old.data : fresh;
   const selected = scene.selected.has(node.id);
   const className = classOf(scene, node, look);

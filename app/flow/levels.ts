@@ -4,7 +4,7 @@ import { create } from 'zustand';
 export type Level = 'full' | 'names' | 'shapes';
 
 /** Below this the words on things are too small to read; trays say what they hold in words instead. */
-const NAMES_BELOW = 0.72;
+const NAMES_BELOW = 0.6;
 /** Below this only shapes and signs are left, and the name of what is under the pointer. */
 const SHAPES_BELOW = 0.48;
 /** A name on the screen at any size from here up. */

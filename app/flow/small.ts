@@ -3,9 +3,10 @@
  * be too small to read. The room for them is fixed, so the size that still fits is found here, once for each card.
  */
 import type { Game, Kind, NodeId } from '../../src/game/model.ts';
+import { codeWidth } from '../../src/map/code.ts';
 import type { MapLayout, Rect, Slot } from '../../src/map/layout.ts';
-import { OVERHANG } from '../../src/map/sizes.ts';
-import { wrap } from '../../src/type/text.ts';
+import { GIVES_WIDTH, NAME, OVERHANG, THING } from '../../src/map/sizes.ts';
+import { type TextStyle, textWidth, wrap } from '../../src/type/text.ts';
 import { holdsText } from '../../src/words/canvas.ts';
 
 export interface SmallWords extends Rect {
@@ -55,7 +56,7 @@ function roomFor(layout: MapLayout, id: NodeId, slot: Slot): Rect | undefined {
       return undefined;
     default:
       return slot.parent === undefined
-        ? { ...inner, x: slot.text.x, width: slot.width - slot.text.x - PAD }
+        ? { x: slot.text.x, y: 1, width: slot.width - slot.text.x - PAD, height: slot.height - 2 }
         : undefined;
   }
 }
@@ -91,6 +92,28 @@ function fitting(name: string, holds: string, room: Rect, step: boolean): number
     if (whole && (lines.length + count * HOLDS_SIZE) * size * LINE <= room.height) return size;
   }
   return SMALLEST;
+}
+
+/** Size of the words on a card at full size. */
+const FULL = 13.5;
+/** A line keeps its height when its words grow: a single one has the edge of the card to grow towards, several have each other. */
+const GROWN_ALONE = 18.5;
+const GROWN_TOGETHER = 16;
+const AFTER = 12;
+
+/** How large the name or code of a card may be set without leaving its room, so that it stays readable while the map grows smaller. */
+export function growth(slot: Slot): number {
+  const { code } = slot;
+  const widths = slot.lines.map((line) => textWidth(line, styleOf(slot)));
+  if (code) widths.push(codeWidth(code) + (slot.kind === 'puzzle' ? GIVES_WIDTH : 0));
+  const widest = Math.max(1, ...widths);
+  const room = slot.width - slot.text.x - AFTER;
+  const lines = slot.lines.length + slot.notes.length + (code?.lines.length ?? 0);
+  return Math.max(FULL, Math.min((FULL * room) / widest, lines > 1 ? GROWN_TOGETHER : GROWN_ALONE));
+}
+
+function styleOf({ kind }: Slot): TextStyle {
+  return kind === 'place' || kind === 'container' || kind === 'puzzle' ? NAME : THING;
 }
 
 /** A word that is cut across two lines is worse than smaller type. */

@@ -9,7 +9,7 @@ import { Small } from './Small.tsx';
 import { Tab } from './Tab.tsx';
 import { Notes, numbered, Title } from './Title.tsx';
 
-export function Box({ node, slot, look, small, hasp, locks }: Card) {
+export function Box({ node, slot, look, grow, small, hasp, locks }: Card) {
   const out = node.leftOut === true;
   return (
     <div className={out ? 'flow-box flow-out' : 'flow-box'}>
@@ -18,7 +18,7 @@ export function Box({ node, slot, look, small, hasp, locks }: Card) {
         <i className="flow-hasp" style={{ left: hasp.x, top: hasp.top, height: hasp.bottom - hasp.top }} />
       )}
       <div className="flow-words">
-        <Title slot={slot} number={look.number} strong />
+        <Title slot={slot} number={look.number} grow={grow} strong />
       </div>
       <Small name={node.name} words={small} number={look.number} step={slot.step} />
       <Notes slot={slot} after={slot.lines.length} />

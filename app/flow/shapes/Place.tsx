@@ -10,7 +10,7 @@ import { Holds, Notes, Title } from './Title.tsx';
 /** Height of the band behind the name, which alone is tinted, so that a large tray does not shout. */
 const bandHeight = (lines: number) => 12 + lines * LINE + 6;
 
-export function Place({ node, slot, look, small }: Card) {
+export function Place({ node, slot, look, grow, small }: Card) {
   const out = node.leftOut === true;
   return (
     <div className={out ? 'flow-place flow-out' : 'flow-place'}>
@@ -25,7 +25,7 @@ export function Place({ node, slot, look, small }: Card) {
       <i className="flow-corner flow-corner-sw" />
       <i className="flow-corner flow-corner-se" />
       <div className="flow-words" style={look.heat && { color: heatPaint(look.heat)?.color }}>
-        <Title slot={slot} number={look.number} strong />
+        <Title slot={slot} number={look.number} grow={grow} strong />
       </div>
       <Small name={node.name} words={small} number={look.number} step={slot.step} />
       <Notes slot={slot} after={slot.lines.length} />

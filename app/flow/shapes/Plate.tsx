@@ -6,9 +6,9 @@ import type { Card } from '../card.ts';
 import { CodeLine } from './Code.tsx';
 import { LockSign } from './LockSign.tsx';
 import { heatPaint, Tab } from './Tab.tsx';
-import { Notes, numbered, StepNumber } from './Title.tsx';
+import { grown, Notes, numbered, StepNumber } from './Title.tsx';
 
-export function Plate({ node, slot, look }: Card) {
+export function Plate({ node, slot, look, grow }: Card) {
   const { text } = slot;
   const type = node.kind === 'fastener' ? node.type : undefined;
   const out = node.leftOut === true;
@@ -33,7 +33,7 @@ export function Plate({ node, slot, look }: Card) {
       <span className="flow-sign-at" style={{ left: text.x - SIGN_ROOM, top: 7 }}>
         <LockSign type={type} />
       </span>
-      <span className="flow-name" style={{ left: text.x, top: text.y }}>
+      <span className="flow-name" style={{ left: text.x, top: text.y, fontSize: grown(grow) }}>
         {slot.code
           ? numbered(slot.code.lines).map(({ key, line }) => (
               <CodeLine key={key} symbols={line} directions={slot.code?.directions === true} />

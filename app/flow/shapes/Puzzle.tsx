@@ -7,11 +7,11 @@ import { CodeLine } from './Code.tsx';
 import { bar } from './outlines.ts';
 import { Small } from './Small.tsx';
 import { heatPaint, Tab } from './Tab.tsx';
-import { Notes, numbered, Title } from './Title.tsx';
+import { grown, Notes, numbered, Title } from './Title.tsx';
 
 const HALF_LINE = 0.9;
 
-export function Puzzle({ node, slot, look, small }: Card) {
+export function Puzzle({ node, slot, look, grow, small }: Card) {
   const paint = heatPaint(look.heat);
   const code = slot.code;
   const after = slot.lines.length + (code?.lines.length ?? 0);
@@ -23,11 +23,11 @@ export function Puzzle({ node, slot, look, small }: Card) {
       <svg className="flow-outline" width={slot.width} height={slot.height} aria-hidden="true">
         <path d={bar(slot.width, slot.height, HALF_LINE)} style={paint && { fill: paint.background }} />
       </svg>
-      <Title slot={slot} number={look.number} strong />
+      <Title slot={slot} number={look.number} grow={grow} strong />
       {code && (
         <span
           className="flow-gives"
-          style={{ left: slot.text.x, top: slot.text.y + slot.lines.length * LINE }}
+          style={{ left: slot.text.x, top: slot.text.y + slot.lines.length * LINE, fontSize: grown(grow) }}
         >
           <span className="flow-gives-word">{GIVES}</span>
           <span>

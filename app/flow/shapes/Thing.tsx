@@ -47,13 +47,13 @@ function Outline({ kind, width, height }: { kind: string; width: number; height:
   }
 }
 
-export function Thing({ node, slot, look, small }: Card) {
+export function Thing({ node, slot, look, grow, small }: Card) {
   return (
     <div className={node.leftOut === true ? 'flow-thing flow-out' : 'flow-thing'}>
       <svg className="flow-outline" width={slot.width} height={slot.height} aria-hidden="true">
         <Outline kind={node.kind} width={slot.width} height={slot.height} />
       </svg>
-      <Title slot={slot} number={look.number} strong={false} />
+      <Title slot={slot} number={look.number} grow={grow} strong={false} />
       <Small name={node.name} words={small} number={look.number} step={slot.step} />
       <Notes slot={slot} after={slot.lines.length} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}

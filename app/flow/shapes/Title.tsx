@@ -18,7 +18,17 @@ export function numbered<T>(lines: readonly T[]): readonly { readonly key: strin
   return lines.map((line, at) => ({ key: String(at), line }));
 }
 
-export function Title({ slot, number, strong }: { slot: Slot; number: number; strong: boolean }) {
+/** As large on the screen as ever, as far as there is room. */
+export const grown = (grow: number) => `min(var(--name-size), ${grow}px)`;
+
+interface TitleProps {
+  readonly slot: Slot;
+  readonly number: number;
+  readonly grow: number;
+  readonly strong: boolean;
+}
+
+export function Title({ slot, number, grow, strong }: TitleProps) {
   const { text } = slot;
   return (
     <>
@@ -29,7 +39,7 @@ export function Title({ slot, number, strong }: { slot: Slot; number: number; st
       )}
       <span
         className={strong ? 'flow-name flow-name-strong' : 'flow-name'}
-        style={{ left: text.x, top: text.y }}
+        style={{ left: text.x, top: text.y, fontSize: grown(grow) }}
       >
         {numbered(slot.lines).map(({ key, line }) => (
           <span key={key} className="flow-line">
