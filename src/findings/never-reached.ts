@@ -16,6 +16,7 @@ function told(context: Context): Set<number> {
   const known = new Set<number>(context.network.prizes);
   for (const root of context.roots()) {
     for (const node of root.cause === 'ring' ? root.nodes : [root.node]) known.add(node);
+    if (root.cause === 'closed') known.add(context.network.parent[root.node] ?? -1);
   }
   return known;
 }

@@ -85,7 +85,7 @@ function stopped(assessment: Assessment): Verdict {
     more > 0
       ? [
           { topic: 'stops', text: `${more} more ${more === 1 ? 'thing' : 'things'}` },
-          more === 1 ? ' stops it. ' : ' stop it. ',
+          more === 1 ? ' stops it.' : ' stop it.',
         ]
       : [];
   const { steps, of } = doableSteps(assessment);
@@ -105,6 +105,6 @@ function stopped(assessment: Assessment): Verdict {
       { strong: 'It cannot be won.' },
       first ? sentence(' ', findingHeadline(assessment.game, first)) : [],
     ),
-    second: sentence(rest, done),
+    second: sentence(rest, rest.length > 0 && done.length > 0 ? ' ' : '', done),
   };
 }

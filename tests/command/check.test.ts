@@ -1,0 +1,179 @@
+/** The headless check, run as a teacher or a script would run it. */
+import { execFile } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import * as z from 'zod/mini';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+let folder: string;
+
+interface Run {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+function check(...args: string[]): Promise<Run> {
+  const command = ['--import', 'tsx', 'app/command/check.ts', ...args];
+  return new Promise((resolve) => {
+    const child = execFile(process.execPath, command, { cwd: root }, (_error, out, err) => {
+      resolve({ code: child.exitCode ?? -1, out, err });
+    });
+  });
+}
+
+function file(name: string, content: unknown): string {
+  const path = join(folder, name);
+  writeFileSync(path, typeof content === 'string' ? content : JSON.stringify(content));
+  return path;
+}
+
+const shelf = { id: 'shelf', kind: 'place', name: 'Shelf' };
+const hidden = {
+  format: 'latchmap',
+  version: 1,
+  title: 'Hidden',
+  nodes: [shelf, { id: 'cup', kind: 'prize', name: 'Cup', in: 'shelf' }],
+  links: [],
+};
+const shut = {
+  ...hidden,
+  title: 'Shut',
+  nodes: [
+    shelf,
+    { id: 'chest', kind: 'container', name: 'Chest' },
+    { id: 'lock', kind: 'fastener', name: 'Lock', on: 'chest', type: 'key' },
+    { id: 'tag', kind: 'key', name: 'Red tag', in: 'chest' },
+    { id: 'cup', kind: 'prize', name: 'Cup', in: 'chest' },
+    { id: '__proto__', kind: 'clue', name: 'Slip', in: 'shelf', decoy: true },
+  ],
+  links: [{ id: 'l', from: 'tag', to: 'lock' }],
+};
+
+const reports = z.array(
+  z.strictObject({
+    file: z.string(),
+    title: z.string(),
+    solvable: z.boolean(),
+    reached: z.array(z.string()),
+    steps: z.strictObject({
+      total: z.number(),
+      fewest: z.optional(z.number()),
+      fewestExact: z.optional(z.boolean()),
+      longestChain: z.optional(z.number()),
+    }),
+    minutes: z.optional(z.strictObject({ shortest: z.number() })),
+    drag: z.optional(z.record(z.string(), z.number())),
+    mustDo: z.optional(z.array(z.string())),
+    tied: z.optional(z.array(z.string())),
+    findings: z.array(
+      z.strictObject({
+        code: z.string(),
+        level: z.enum(['stops', 'look']),
+        nodes: z.array(z.string()),
+        message: z.string(),
+      }),
+    ),
+  }),
+);
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'latchmap-check-'));
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
+
+describe('npm run check', () => {
+  it('gives 0 and a short verdict when every game can be won', async () => {
+    const path = file('hidden.json', hidden);
+    const { code, out, err } = await check(path);
+    expect(out).toBe(
+      `${path}: Hidden\nIt can be won. Without a hitch: 2.3 of 40 minutes. Its only step is needed.\n`,
+    );
+    expect(err).toBe('');
+    expect(code).toBe(0);
+  });
+
+  it('gives 1 and the findings when something stops a game', async () => {
+    const { code, out } = await check(file('shut.json', shut), file('hidden.json', hidden));
+    expect(code).toBe(1);
+    expect(out).toContain('It cannot be won. The key Red tag lies in Chest, the box that it opens.');
+    expect(out).toContain(
+      '- Stops the game: The key Red tag lies in Chest, the box that it opens. Nobody can reach it. So Cup is never reached.',
+    );
+    expect(out).toContain('It can be won.');
+  });
+
+  it('gives 2, says why, and reports the other files', async () => {
+    const newer = file('newer.json', { ...hidden, version: 99 });
+    const text = file('text.json', 'no game at all');
+    const missing = join(folder, 'missing.json');
+    const { code, out, err } = await check(newer, file('hidden.json', hidden), text, missing, folder);
+    expect(code).toBe(2);
+    expect(out).toContain('It can be won.');
+    expect(err).toContain(`${newer}: This game was saved by a newer Latchmap`);
+    expect(err).toContain(`${text}: This is no game file`);
+    expect(err).toContain(`${missing}: There is no such file.`);
+    expect(err).toContain(`${folder}: This is a folder, not a file.`);
+  });
+
+  it('reports as JSON what is true of each game', async () => {
+    const good = file('hidden.json', hidden);
+    const bad = file('shut.json', shut);
+    const { code, out } = await check('--json', good, bad);
+    expect(code).toBe(1);
+    const parsed = z.parse(reports, JSON.parse(out));
+    expect(parsed[0]).toEqual({
+      file: good,
+      title: 'Hidden',
+      solvable: true,
+      reached: ['cup', 'shelf'],
+      steps: { total: 1, fewest: 1, fewestExact: true, longestChain: 1 },
+      minutes: { shortest: 14 / 6 },
+      drag: { shelf: 14 / 6 },
+      mustDo: ['shelf'],
+      tied: [],
+      findings: [],
+    });
+    expect(parsed[1]).toMatchObject({
+      file: bad,
+      solvable: false,
+      reached: ['__proto__', 'shelf'],
+      steps: { total: 2 },
+    });
+    expect(Object.keys(parsed[1] ?? {})).toEqual([
+      'file',
+      'title',
+      'solvable',
+      'reached',
+      'steps',
+      'findings',
+    ]);
+    expect(parsed[1]?.findings[0]).toEqual({
+      code: 'ring',
+      level: 'stops',
+      nodes: ['tag', 'chest', 'lock'],
+      message:
+        'The key Red tag lies in Chest, the box that it opens. Nobody can reach it. So Cup is never reached.',
+    });
+  });
+
+  it('gives an empty list for what cannot be read', async () => {
+    const { code, out } = await check('--json', join(folder, 'missing.json'));
+    expect(JSON.parse(out)).toEqual([]);
+    expect(code).toBe(2);
+  });
+
+  it('says how it is used when it is not told what to check', async () => {
+    for (const args of [[], ['--json'], ['--yaml', 'x.json']]) {
+      const { code, out, err } = await check(...args);
+      expect(code).toBe(2);
+      expect(out).toBe('');
+      expect(err).toContain('npm run -s check');
+    }
+  });
+});

@@ -1,0 +1,155 @@
+/** Lift, order of play and reasons, on the small game and on the examples. */
+import { describe, expect, it } from 'vitest';
+import { assess } from '../../src/findings/assess.ts';
+import { readGame } from '../../src/game/read.ts';
+import { explanation } from '../../src/words/explain.ts';
+import { liftAnswer, liftQuestion } from '../../src/words/lift.ts';
+import { orderOfPlayLines, stepTitle } from '../../src/words/order.ts';
+import { plain } from '../../src/words/sentence.ts';
+import { winnable } from '../findings/small-games.ts';
+import { SLUGS, sourceOf } from '../games/example.ts';
+
+const small = assess(winnable());
+
+function lifted(id: string, assessment = small) {
+  const answer = liftAnswer(assessment, id);
+  if (!answer) throw new Error(`no answer for ${id}`);
+  const { first, second, falls, rescue, fallen, isLost } = answer;
+  return {
+    first: plain(first),
+    second: plain(second),
+    falls: plain(falls),
+    rescue: plain(rescue),
+    fallen,
+    isLost,
+  };
+}
+
+describe('what if nobody finds this', () => {
+  it('names the box that stays shut, what is left, what falls, and the rescue', () => {
+    expect(lifted('tag')).toEqual({
+      isLost: true,
+      fallen: ['padlock', 'chest', 'map'],
+      first: 'Without tag, chest stays shut.',
+      second: 'The game cannot be won then. 3 of 4 steps can still be done.',
+      falls: 'map is never reached.',
+      rescue: 'Give the team the spare key, or open chest for them.',
+    });
+  });
+
+  it.each([
+    ['shelf', 'Without shelf, sums cannot be solved.', 'Point the team to shelf.'],
+    ['note', 'Without note, sums cannot be solved.', 'Give the team a copy of note.'],
+    ['sums', 'Without sums, tin stays shut.', 'Tell the team what sums gives: 472.'],
+    [
+      'wheels',
+      'Without the number lock on tin, tin stays shut.',
+      'Open the number lock on tin for the team: 472.',
+    ],
+    ['tin', 'Without tin, chest stays shut.', 'Open tin for the team.'],
+    ['chest', 'Without chest, map is never reached.', 'Open chest for the team.'],
+    ['map', 'map is the prize. Without it the game has no end.', 'Hand it over yourself.'],
+  ])('answers for %s', (id, first, rescue) => {
+    expect(lifted(id)).toMatchObject({ first, rescue });
+  });
+
+  it('says when nothing is missed', () => {
+    const assessment = assess(winnable([{ id: 'extra', kind: 'clue', decoy: true }]));
+    expect(lifted('extra', assessment)).toMatchObject({
+      isLost: false,
+      first: 'Without extra, nothing else is missed.',
+      second: 'The game can still be won. 4 of 5 steps can still be done.',
+      rescue: 'Nothing has to be done: nothing hangs on it.',
+    });
+  });
+
+  it('says when the thing is never reached anyway, and nothing of what is not used', () => {
+    const broken = assess(winnable([{ id: 'tag', kind: 'key', in: 'chest' }]));
+    expect(lifted('tag', broken).first).toBe('tag is never reached anyway.');
+    const partial = assess(winnable([{ id: 'note', kind: 'clue', in: 'shelf', leftOut: true }]));
+    expect(liftAnswer(partial, 'note')).toBeUndefined();
+  });
+
+  it('asks with the verb that fits', () => {
+    expect(liftQuestion('key')).toBe('What if nobody finds this?');
+    expect(liftQuestion('puzzle')).toBe('What if nobody solves this?');
+    expect(liftQuestion('fastener')).toBe('What if nobody opens this?');
+  });
+});
+
+describe('the order of play', () => {
+  it('says what is done and why it can be done', () => {
+    const lines = orderOfPlayLines(small).map(
+      ({ number, title, reason, minutes }) => `${number} ${plain(title)} | ${plain(reason)} | ${minutes}`,
+    );
+    expect(lines).toEqual([
+      '1 Search shelf | from the start | 2.3 min',
+      '2 sums | from note: 472 | 5.5 min',
+      '3 Open tin | number lock 472 | 43 s',
+      '4 Open chest | with tag | 43 s',
+    ]);
+  });
+
+  it('names the lock where a box has several, and what can be done side by side', () => {
+    const game = winnable([{ id: 'second', kind: 'fastener', on: 'chest', type: 'latch' }]);
+    const lines = orderOfPlayLines(assess(game)).map(
+      ({ title, reason }) => `${plain(title)} | ${plain(reason)}`,
+    );
+    expect(lines).toContain('Key lock on chest | with tag, side by side with 1');
+    expect(lines).toContain('Latch on chest | latch, nothing to solve, side by side with 2, 3 and 4');
+  });
+
+  it('has the same title for a step outside the list', () => {
+    expect(plain(stepTitle(small, 'wheels'))).toBe('Open tin');
+    expect(stepTitle(small, 'nobody')).toEqual([]);
+  });
+});
+
+describe('explanations', () => {
+  const explained = (id: string, assessment = small) => explanation(assessment, id).map(plain);
+
+  it('give the direct grounds, then the chain back to the start', () => {
+    expect(explained('chest')).toEqual([
+      'The box chest opens because the key lock on chest is open.',
+      'The team has tag because tin is open, because sums is solved, because the team has note, because the team has found shelf.',
+    ]);
+    expect(explained('note')).toEqual(['The clue note can be read because the team has found shelf.']);
+    expect(explained('shelf')).toEqual(['The hiding place shelf can be searched from the start.']);
+  });
+
+  it('give the root of what is never reached', () => {
+    const broken = assess(winnable([{ id: 'tag', kind: 'key', in: 'chest' }]));
+    expect(explained('map', broken)).toEqual([
+      'The prize map is never reached. The key tag lies in chest, the box that it opens.',
+    ]);
+  });
+
+  it('say what is not used today', () => {
+    const partial = assess(winnable([{ id: 'note', kind: 'clue', in: 'shelf', leftOut: true }]));
+    expect(explained('note', partial)).toEqual(['The clue note is not used today.']);
+    expect(explained('nobody', partial)).toEqual([]);
+  });
+});
+
+describe.each(SLUGS)('the example %s', (slug) => {
+  const read = readGame(sourceOf(slug), { newId: () => slug });
+  if (!read.ok) throw new Error(`${slug} cannot be read`);
+  const assessment = assess(read.document.game);
+
+  it('can be won and has nothing that is worth a look', () => {
+    expect(assessment.canBeWon).toBe(true);
+    expect(assessment.findings).toEqual([]);
+  });
+
+  it('has a title and a reason for every step, and an answer and an explanation for every thing', () => {
+    for (const { title, reason } of orderOfPlayLines(assessment)) {
+      expect(plain(title)).not.toBe('');
+      expect(plain(reason)).not.toBe('');
+    }
+    for (const id of assessment.network.ids) {
+      const { first, second, rescue } = lifted(id, assessment);
+      for (const text of [first, second, rescue]) expect(text).toMatch(/\S.*\.$/);
+      expect(explanation(assessment, id).length).toBeGreaterThan(0);
+    }
+  });
+});

@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { fewestSteps } from '../../src/engine/fewest.ts';
+import type { Fewest } from '../../src/engine/measures.ts';
+import { assess } from '../../src/findings/assess.ts';
+import { emptyGame, type Game } from '../../src/game/model.ts';
+import { type Part, plain, type Sentence } from '../../src/words/sentence.ts';
+import { verdictOf } from '../../src/words/verdict.ts';
+import { type Change, winnable } from '../findings/small-games.ts';
+
+function verdict(game: Game, fewest?: Fewest | 'pending') {
+  const assessment = assess(game);
+  const known = fewest ?? fewestSteps(assessment.network, assessment.measures);
+  const { tone, first, second } = verdictOf(assessment, known === 'pending' ? undefined : known);
+  return { tone, first: plain(first), second: plain(second), parts: [...first, ...second] };
+}
+
+function topics(parts: Sentence): string[] {
+  return parts.flatMap((part: Part) =>
+    typeof part !== 'string' && 'topic' in part ? [`${part.topic}: ${part.text}`] : [],
+  );
+}
+
+const spare: readonly Change[] = [
+  { id: 'padlock', kind: 'fastener', on: 'chest', type: 'key', need: 1 },
+  { id: 'spare', kind: 'key', in: 'sill' },
+  { id: 'sill', kind: 'place' },
+];
+
+describe('the verdict', () => {
+  it('on a game that can be won tells time and steps, and leads to them', () => {
+    const { tone, first, second, parts } = verdict(winnable());
+    expect(tone).toBe('ok');
+    expect(first).toBe('It can be won. Without a hitch: 9.3 of 40 minutes. All 4 steps are needed.');
+    expect(second).toBe('');
+    expect(topics(parts)).toEqual(['time: 9.3 of 40 minutes', 'steps: 4 steps']);
+  });
+
+  it('counts what is worth a look', () => {
+    const one = verdict(winnable([{ id: 'extra', kind: 'clue' }]));
+    expect(one.second).toBe('1 thing is worth a look.');
+    const two = verdict(
+      winnable([
+        { id: 'extra', kind: 'clue' },
+        { id: 'other', kind: 'tool' },
+      ]),
+    );
+    expect(two.second).toBe('2 things are worth a look.');
+    expect(topics(two.parts)).toContain('look: 2 things');
+  });
+
+  it('tells how many steps are enough', () => {
+    const game = winnable(spare, ['spare>padlock']);
+    expect(verdict(game).first).toMatch(/ 2 of 5 steps are enough\.$/);
+  });
+
+  it('says no more than is known of the fewest steps', () => {
+    expect(verdict(winnable(), 'pending').first).toMatch(/ It has 4 steps\.$/);
+    const open = verdict(winnable(), { steps: 4, exact: false, bound: 3 });
+    expect(open.first).toMatch(/ 4 of 4 steps are enough, at least 3 are needed\.$/);
+  });
+
+  it('says when the shortest time is longer than the lesson', () => {
+    const game: Game = { ...winnable(), head: { lesson: { minutes: 8 } } };
+    expect(verdict(game).first).toContain(
+      'Without a hitch it takes 9.3 minutes, longer than the lesson’s 8 minutes.',
+    );
+  });
+
+  it('on a single step does not speak of all steps', () => {
+    const game = winnable([
+      { id: 'map', kind: 'prize', in: 'shelf' },
+      {
+        id: 'wheels',
+        kind: 'fastener',
+        on: 'tin',
+        type: 'number',
+        code: '472',
+        minutes: { low: 0, likely: 0, high: 0 },
+      },
+      { id: 'padlock', kind: 'fastener', on: 'chest', type: 'key', minutes: { low: 0, likely: 0, high: 0 } },
+      { id: 'sums', kind: 'puzzle', answer: '472', minutes: { low: 0, likely: 0, high: 0 } },
+    ]);
+    expect(verdict(game).first).toMatch(/ Its only step is needed\.$/);
+  });
+
+  it('on a game that cannot be won names the cause and how far it goes', () => {
+    const { tone, first, second } = verdict(winnable([{ id: 'tag', kind: 'key', in: 'chest' }]));
+    expect(tone).toBe('stops');
+    expect(first).toBe('It cannot be won. The key tag lies in chest, the box that it opens.');
+    expect(second).toBe('3 of 4 steps can be done.');
+  });
+
+  it('on a wrong code counts what can be done before it', () => {
+    const { first, second } = verdict(
+      winnable([{ id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '471' }]),
+    );
+    expect(first).toBe('It cannot be won. The number lock on tin is set to 471, but sums gives 472.');
+    expect(second).toBe('2 of 4 steps can be done.');
+  });
+
+  it('counts what else stops it', () => {
+    const game = winnable([
+      { id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '471' },
+      { id: 'bolt', kind: 'fastener', on: 'chest', type: 'word' },
+    ]);
+    const { second, parts } = verdict(game);
+    expect(second).toBe('1 more thing stops it. 2 of 5 steps can be done.');
+    expect(topics(parts)).toContain('stops: 1 more thing');
+  });
+
+  it('without a prize still says that all steps can be done', () => {
+    const { first, second } = verdict(winnable([{ id: 'map', kind: 'clue', in: 'chest', decoy: true }]));
+    expect(first).toBe('It cannot be won. There is no prize.');
+    expect(second).toBe('All 5 steps can be done.');
+  });
+
+  it('on an empty map speaks of no fault', () => {
+    const { tone, first, second } = verdict(emptyGame, 'pending');
+    expect(tone).toBe('empty');
+    expect(first).toBe('Nothing to win yet. Here it says whether the game can be won.');
+    expect(second).toBe('');
+  });
+});
