@@ -10,7 +10,7 @@ import type { Proposal } from './proposal.ts';
 
 /** So many are offered at most, and so many tried. */
 const OFFERED = 2;
-const TRIED = 40;
+const TRIED = 12;
 
 function stopping(assessment: Assessment): Set<string> {
   return new Set(assessment.findings.filter(({ level }) => level === 'stops').map(identityOf));

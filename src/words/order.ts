@@ -24,12 +24,6 @@ export interface PlayLine {
 /** So many numbers are listed after 'side by side with': in a wide game nearly every step could be one. */
 const BESIDE = 3;
 
-/** The words for one step, whatever its number. */
-export function stepTitle(assessment: Assessment, id: NodeId): Sentence {
-  const node = assessment.game.nodes.get(id);
-  return node ? title(assessment, sayer(assessment.game), node) : [];
-}
-
 export function orderOfPlayLines(assessment: Assessment): PlayLine[] {
   const { network, measures, game, context } = assessment;
   const say = sayer(game);

@@ -3,7 +3,7 @@
  * A thing without a name is spoken of by its kind, a lock by its type and box; an id is never shown.
  */
 import type { Game, GameNode, NodeId, NodeOf } from '../game/model.ts';
-import { kindOf, kindPlural, withArticle } from './kinds.ts';
+import { kindOf, withArticle } from './kinds.ts';
 import type { Part, Sentence } from './sentence.ts';
 
 export interface Say {
@@ -105,19 +105,4 @@ export function sayer(game: Game): Say {
     names: (ids, most = MOST) => joined(ids.map(name), most),
     all: (ids, most = MOST) => joined(ids.map(the), most),
   };
-}
-
-/** "2 clues and 1 key": what a group is made of, in the order of the kinds. */
-export function kindCounts(game: Game, ids: readonly NodeId[]): string[] {
-  const counts = new Map<string, [number, GameNode]>();
-  for (const id of ids) {
-    const node = game.nodes.get(id);
-    if (!node) continue;
-    const known = counts.get(node.kind);
-    if (known) known[0] += 1;
-    else counts.set(node.kind, [1, node]);
-  }
-  return [...counts.values()].map(([n, node]) =>
-    n === 1 ? `1 ${node.kind === 'fastener' ? 'lock' : kindOf(node)}` : `${n} ${kindPlural(node.kind)}`,
-  );
 }

@@ -4,7 +4,7 @@ import { assess } from '../../src/findings/assess.ts';
 import { readGame } from '../../src/game/read.ts';
 import { explanation } from '../../src/words/explain.ts';
 import { liftAnswer, liftQuestion } from '../../src/words/lift.ts';
-import { orderOfPlayLines, stepTitle } from '../../src/words/order.ts';
+import { orderOfPlayLines } from '../../src/words/order.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { winnable } from '../findings/small-games.ts';
 import { SLUGS, sourceOf } from '../games/example.ts';
@@ -97,11 +97,6 @@ describe('the order of play', () => {
     );
     expect(lines).toContain('Key lock on chest | with tag, side by side with 1');
     expect(lines).toContain('Latch on chest | latch, nothing to solve, side by side with 2, 3 and 4');
-  });
-
-  it('has the same title for a step outside the list', () => {
-    expect(plain(stepTitle(small, 'wheels'))).toBe('Open tin');
-    expect(stepTitle(small, 'nobody')).toEqual([]);
   });
 });
 
