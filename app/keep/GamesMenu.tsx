@@ -100,9 +100,11 @@ function KeptRow({ game, isOpen, now, onOpen }: RowProps) {
         onClick={() => onOpen(game.id)}
       >
         {title}
-        {isOpen && <span className="games-menu-open">{GAMES.isOpen}</span>}
       </button>
-      <p className="games-menu-line">{keptLine(game.edited, game.filed, game.changes, now)}</p>
+      <p className="games-menu-line">
+        {isOpen && <strong className="games-menu-open">{GAMES.isOpen}</strong>}
+        {keptLine(game.edited, game.filed, game.changes, now)}
+      </p>
       <div className="games-menu-row-acts">
         <button
           type="button"

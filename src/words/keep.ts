@@ -55,7 +55,7 @@ export const GAMES = {
   save: 'Save to a file',
   kept: 'Kept in this browser',
   none: 'No game is kept here yet.',
-  isOpen: 'open',
+  isOpen: 'Open now. ',
   examples: 'Examples',
   deleted: 'Deleted, kept for seven days',
   duplicate: 'Duplicate',
