@@ -20,6 +20,8 @@ import { joinWindows, type Message, type Windows } from './windows.ts';
 const REST = 300;
 const DELETED_FOR = 7 * 24 * 60 * 60 * 1000;
 const ANSWER_WITHIN = 3000;
+/** As long as a page may take to end when it is reloaded. */
+const RELOAD = 600;
 
 let shelf: Shelf = passingShelf();
 let windows: Windows | undefined;
@@ -85,7 +87,6 @@ async function flush(): Promise<void> {
     return;
   }
   useKeep.setState({ storage: shelf.lasts ? 'kept' : 'refused' });
-  setAddress(open.id);
   windows?.tell({ say: 'stored', id: open.id });
   await refreshList();
   await askToLast();
@@ -122,6 +123,7 @@ function onGame(now: GameState, before: GameState): void {
   const { open } = useKeep.getState();
   const changes = (open?.changes ?? 0) + (isNewChange(now, before) ? 1 : 0);
   useKeep.setState({ open: entryOf(openDocument(), { filed: open?.filed, changes }) });
+  setAddress(now.provenance.id);
   flushLater();
 }
 
@@ -166,12 +168,13 @@ async function leave(next: Turn): Promise<void> {
   turn = next;
 }
 
-const turnAt = (id: string) => takeTurn(id, () => void inTurn(() => takeOver(id)));
+const turnAt = (id: string, patience?: number) =>
+  takeTurn(id, () => void inTurn(() => takeOver(id)), patience);
 
 /** To be called in turn. */
-export async function openNow(id: string): Promise<boolean> {
+export async function openNow(id: string, patience?: number): Promise<boolean> {
   if (useKeep.getState().open?.id === id) return true;
-  const next = await turnAt(id);
+  const next = await turnAt(id, patience);
   const found = await fromShelf(id);
   if (!found) {
     next.letGo();
@@ -226,6 +229,7 @@ export function tell(news: News): void {
 export async function markFiled(document: GameDocument): Promise<void> {
   useGame.getState().setProvenance(document.provenance);
   useKeep.setState({ open: entryOf(document, { filed: Date.now() }) });
+  setAddress(document.provenance.id);
   pending = true;
   await flush();
 }
@@ -291,17 +295,19 @@ async function openFirst(): Promise<void> {
   const addressed = addressedGame(location.hash);
   const { games } = useKeep.getState();
   if (addressed !== undefined) {
-    if (await openNow(addressed)) return;
+    if (await openNow(addressed, RELOAD)) return;
     if (!useKeep.getState().news) tell({ sentence: NEWS.notHere });
   } else {
     const newest = games.find((game) => game.deleted === undefined);
-    if (newest && (await openNow(newest.id))) return;
+    if (newest && (await openNow(newest.id, RELOAD))) return;
   }
   await beginNow();
 }
 
 function watchPage(): void {
   const now = () => void flush();
+  /** The first of them: a page that is reloaded may hear the others only when the new one reads already. */
+  addEventListener('beforeunload', now);
   addEventListener('pagehide', now);
   document.addEventListener('freeze', now);
   document.addEventListener('visibilitychange', () => {

@@ -11,34 +11,38 @@ export interface Turn {
 
 const FREE: Turn = { mine: true, letGo: () => undefined };
 
-export async function takeTurn(id: string, onMine: () => void): Promise<Turn> {
+/**
+ * `onMine` is called when the turn comes later. A page that is being reloaded holds its turn a little longer than it lives:
+ * for so many milliseconds of `patience` the answer waits for it.
+ */
+export async function takeTurn(id: string, onMine: () => void, patience = 0): Promise<Turn> {
   const locks = typeof navigator === 'undefined' ? undefined : navigator.locks;
   if (!locks) return FREE;
   const name = `latchmap game ${id}`;
+  const waiting = new AbortController();
   let letGo = () => {};
   const held = new Promise<void>((resolve) => {
     letGo = resolve;
   });
-  let mine = await new Promise<boolean>((decide, fail) => {
-    locks
-      .request(name, { ifAvailable: true }, (lock) => {
-        decide(lock !== null);
-        return lock ? held : undefined;
-      })
-      .catch(fail);
-  });
-  const waiting = new AbortController();
-  if (!mine) {
-    locks
-      .request(name, { signal: waiting.signal }, () => {
-        mine = true;
-        onMine();
-        return held;
-      })
-      .catch((error: unknown) => {
-        if (!waiting.signal.aborted) throw error;
+  let mine = false;
+  let told = false;
+
+  await new Promise<void>((decide, fail) => {
+    const granted = () => {
+      mine = true;
+      if (told) onMine();
+      else decide();
+      return held;
+    };
+    const waitInLine = () => {
+      setTimeout(decide, patience);
+      locks.request(name, { signal: waiting.signal }, granted).catch((error: unknown) => {
+        if (!waiting.signal.aborted) fail(error);
       });
-  }
+    };
+    locks.request(name, { ifAvailable: true }, (lock) => (lock ? granted() : waitInLine())).catch(fail);
+  });
+  told = true;
   return {
     get mine() {
       return mine;
