@@ -5,7 +5,8 @@ import { ownCaption } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
 import { Small } from './Small.tsx';
 import { heatPaint, Tab } from './Tab.tsx';
-import { Holds, Notes, Title } from './Title.tsx';
+import { Notes, Title } from './Title.tsx';
+import { TrayCount } from './TrayCount.tsx';
 
 /** Height of the band behind the name, which alone is tinted, so that a large tray does not shout. */
 const bandHeight = (lines: number) => 12 + lines * LINE + 6;
@@ -29,23 +30,9 @@ export function Place({ node, slot, look, grow, small }: Card) {
       </div>
       <Small name={node.name} words={small} number={look.number} step={slot.step} />
       <Notes slot={slot} after={slot.lines.length} />
-      <TrayCount card={{ slot, folded: slot.folded }} />
+      <TrayCount slot={slot} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
       <Tab heat={look.heat} className="flow-tab-place" />
     </div>
-  );
-}
-
-/** What it holds, in words: always on a folded tray, else only when the map is drawn small. */
-export function TrayCount({ card: { slot, folded } }: { card: { slot: Card['slot']; folded: boolean } }) {
-  if (!slot.holds || (slot.holds.length === 0 && !folded)) return null;
-  const top = slot.text.y + (slot.lines.length + slot.notes.length) * LINE;
-  return (
-    <span
-      className={folded ? 'flow-count flow-count-folded' : 'flow-count'}
-      style={{ left: slot.text.x, top }}
-    >
-      <Holds slot={slot} />
-    </span>
   );
 }

@@ -2,7 +2,7 @@
 
 import type { Slot } from '../../../src/map/layout.ts';
 import { LINE, STEP_ROOM } from '../../../src/map/sizes.ts';
-import { holdsText, noteText } from '../../../src/words/canvas.ts';
+import { noteText } from '../../../src/words/canvas.ts';
 
 /** A filled circle with the number in the order of play; hollow for what takes time but is never reached. */
 export function StepNumber({ number }: { number: number }) {
@@ -63,8 +63,4 @@ export function Notes({ slot, after }: { slot: Slot; after: number }) {
       ))}
     </span>
   );
-}
-
-export function Holds({ slot }: { slot: Slot }) {
-  return slot.holds ? holdsText(slot.holds) : null;
 }

@@ -1,0 +1,98 @@
+/** The nodes of the canvas: one object for each, the same for as long as nothing in it changed. */
+import { expect, test } from 'vitest';
+import { cardsOf, noCards, type Scene } from '../../../app/flow/cards.ts';
+import { fallenWith, heatOf, looksOf } from '../../../app/flow/looks.ts';
+import { assess } from '../../../src/findings/assess.ts';
+import type { Edit } from '../../../src/game/edits/edit.ts';
+import { applyEdits } from '../../../src/game/edits/index.ts';
+import type { Game, NodeId } from '../../../src/game/model.ts';
+import { layOut } from '../../../src/map/lay-out.ts';
+import { plainView } from '../../../src/map/layout.ts';
+import { gameOf, LINKS, NODES } from '../open-game.ts';
+
+const game: Game = {
+  ...gameOf(NODES, LINKS),
+  positions: new Map([
+    ['sill', { x: 0, y: 0 }],
+    ['sum', { x: 500, y: 0 }],
+  ]),
+};
+
+function sceneOf(of: Game, before?: Scene, selected: readonly NodeId[] = []): Scene {
+  return {
+    game: of,
+    layout: layOut(of, plainView, before?.layout),
+    looks: looksOf(
+      { assessment: assess(of), heat: undefined, fallen: new Set() },
+      before?.looks ?? new Map(),
+    ),
+    selected: new Set(selected),
+    lifted: undefined,
+  };
+}
+
+function after(edit: Edit): Game {
+  const result = applyEdits(game, [edit]);
+  if (!result.ok) throw new Error(`refused: ${result.refusal.reason}`);
+  return result.game;
+}
+
+const scene = sceneOf(game);
+const cards = cardsOf(scene, noCards);
+
+function changed(next: Scene): NodeId[] {
+  const now = cardsOf(next, cards);
+  return now.list.filter((card) => cards.byId.get(card.id) !== card).map(({ id }) => id);
+}
+
+test('parents come before what lies in them, and roots in the order of play', () => {
+  const order = cards.list.map(({ id }) => id);
+  for (const { id, parentId } of cards.list) {
+    if (parentId !== undefined) expect(order.indexOf(parentId)).toBeLessThan(order.indexOf(id));
+  }
+  expect(order.indexOf('sill')).toBeLessThan(order.indexOf('sum'));
+});
+
+test('the same scene gives the same list', () => {
+  expect(cardsOf(sceneOf(game, scene), cards)).toBe(cards);
+});
+
+test('moving a tray changes its own card and no other, though all that it holds goes along', () => {
+  const moved = after({ type: 'move', positions: [['sill', { x: 40, y: 10 }]] });
+  expect(changed(sceneOf(moved, scene))).toEqual(['sill']);
+});
+
+test('selecting changes the cards that are and were selected', () => {
+  expect(changed(sceneOf(game, scene, ['note']))).toEqual(['note']);
+});
+
+test('each says to a screen reader what it is, in words', () => {
+  expect(cards.byId.get('tin')?.ariaLabel).toMatch(/^Green tin, box, in Window sill, 1 prize/);
+  expect(cards.byId.get('lock')?.ariaLabel).toMatch(/number lock, step \d, code 472, on Green tin/);
+});
+
+test('lifting a thing pales all that falls with it, and its locks say that they stay shut', () => {
+  const assessment = assess(game);
+  const fallen = fallenWith(assessment, 'note');
+  expect([...fallen].sort()).toEqual(['lock', 'medal', 'note', 'sum', 'tin']);
+  const looks = looksOf({ assessment, heat: undefined, fallen }, new Map());
+  expect(looks.get('lock')?.state).toBe('staysShut');
+  expect(looks.get('medal')?.pale).toBe(true);
+  expect(looks.get('sill')?.pale).toBe(false);
+  expect(fallenWith(assessment, undefined).size).toBe(0);
+});
+
+test('a lock that nothing opens cannot be opened, and what it wants is not lifted away', () => {
+  const cut = after({ type: 'unlink', ids: ['l2'] });
+  const looks = looksOf({ assessment: assess(cut), heat: undefined, fallen: new Set() }, new Map());
+  expect(looks.get('lock')?.state).toBe('cannotOpen');
+});
+
+test('the overlay tells the engine’s minutes, and nothing where nothing is added', () => {
+  const assessment = assess(game);
+  const heat = heatOf(assessment);
+  const index = assessment.network.index.get('sum') ?? -1;
+  expect(assessment.measures.drag[index]).toBeCloseTo(5.5);
+  expect(heat.get('sum')?.text).toBe('5.5 min');
+  expect(heat.has('note')).toBe(false);
+});
