@@ -13,7 +13,8 @@ export interface TextFieldProps<T> {
   readonly placeholder?: string;
   readonly lines?: number;
   readonly numeric?: boolean;
-  readonly className?: string;
+  /** The first click marks all of it, so that typing replaces it. */
+  readonly replaced?: boolean;
 }
 
 export function TextField<T>(props: TextFieldProps<T>) {
@@ -22,13 +23,16 @@ export function TextField<T>(props: TextFieldProps<T>) {
   const said = [draft.wrong && `${id}-wrong`, props.hint && `${id}-hint`].filter(Boolean).join(' ');
   const field = {
     id,
-    className: `field ${props.className ?? ''}`,
+    className: 'field',
     value: draft.value,
     placeholder: props.placeholder,
     'aria-invalid': draft.wrong !== undefined,
     'aria-describedby': said === '' ? undefined : said,
     onChange: (event: React.ChangeEvent<HTMLInputElement | HTMLTextAreaElement>) =>
       draft.change(event.target.value),
+    onFocus: (event: React.FocusEvent<HTMLInputElement | HTMLTextAreaElement>) => {
+      if (props.replaced) event.target.select();
+    },
     onBlur: draft.leave,
   };
   return (

@@ -6,6 +6,9 @@ import { useView } from '../store/view.ts';
 /** What of the order of play is marked. */
 export type Marked = Extract<Topic, 'needed' | 'chain'>;
 
+/** Where the panel lies over the map it waits to be called; see page.css. */
+const OVER_THE_MAP = '(max-width: 1100px)';
+
 interface PanelState {
   readonly open: boolean;
   readonly topic: Topic | undefined;
@@ -17,7 +20,7 @@ interface PanelState {
 }
 
 export const usePanel = create<PanelState>()((set) => ({
-  open: false,
+  open: !matchMedia(OVER_THE_MAP).matches,
   topic: undefined,
   asked: 0,
   marked: undefined,

@@ -19,12 +19,12 @@ export function Dialog({ title, close, onClose, children }: DialogProps) {
   }, []);
   return (
     <dialog ref={dialog} className="dialog" aria-labelledby={id} onCancel={onClose}>
-      <header className="dialog-head">
+      <div className="dialog-head">
         <h2 id={id}>{title}</h2>
         <button type="button" className="button" onClick={onClose}>
           {close}
         </button>
-      </header>
+      </div>
       <div className="dialog-body">{children}</div>
     </dialog>
   );

@@ -36,7 +36,7 @@ export const FORM = {
   code: 'Code',
   answer: 'Answer',
   noCode: 'No code yet',
-  changeCode: (spoken: string) => `${spoken}. Change it`,
+  changeCode: 'change',
   addSymbol: 'Add',
   dropSymbol: 'Take the last away',
   directions: { U: 'up', D: 'down', L: 'left', R: 'right' },

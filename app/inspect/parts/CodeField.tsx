@@ -1,5 +1,5 @@
 /** A code or answer: as plates of symbols, and as a field while it is being changed. */
-import { useEffect, useId, useRef, useState } from 'react';
+import { Fragment, useEffect, useId, useRef, useState } from 'react';
 import { normaliseCode, symbolsOf } from '../../../src/game/codes.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
 import { Sign, type SignName } from '../../shell/signs.tsx';
@@ -56,19 +56,21 @@ export function CodeField({ id, field, label, raw, directions }: CodeFieldProps)
     draft.leave();
   };
   const plates = symbols.map(({ symbol, key }) => (
-    <Plate key={key} symbol={symbol} directions={directions} />
+    <Fragment key={key}>
+      <Plate symbol={symbol} directions={directions} />{' '}
+    </Fragment>
   ));
 
   if (!changing && symbols.length > 0) {
-    const spoken = `${label} ${symbols.map(({ symbol }) => (directions && isDirection(symbol) ? FORM.directions[symbol] : symbol)).join(' ')}`;
     return (
       <button
         type="button"
         className={field === 'code' ? 'code-plates' : 'code-plates code-plates-paper'}
-        aria-label={FORM.changeCode(spoken)}
         onClick={() => setChanging(true)}
       >
+        <span className="aloud">{label} </span>
         {plates}
+        <span className="aloud">{FORM.changeCode}</span>
       </button>
     );
   }
