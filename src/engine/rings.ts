@@ -55,23 +55,31 @@ export function shortestRing(
   leadsTo: (vertex: number) => readonly number[],
 ): number[] {
   const among = new Set(members);
+  const next = new Map(
+    members.map((vertex) => [vertex, leadsTo(vertex).filter((other) => among.has(other))]),
+  );
   let best: number[] = [];
   for (const start of [...members].sort((a, b) => a - b)) {
     const before = new Map<number, number>();
-    const queue = [start];
-    for (const vertex of queue) {
-      for (const other of leadsTo(vertex)) {
-        if (!among.has(other) || before.has(other)) continue;
-        before.set(other, vertex);
-        queue.push(other);
+    // Nothing longer than the best ring so far is looked for.
+    let rim = [start];
+    for (let length = 1; rim.length > 0 && !before.has(start); length++) {
+      if (best.length > 0 && length >= best.length) break;
+      const beyond: number[] = [];
+      for (const vertex of rim) {
+        for (const other of next.get(vertex) ?? []) {
+          if (before.has(other)) continue;
+          before.set(other, vertex);
+          beyond.push(other);
+        }
       }
-      if (before.has(start)) break;
+      rim = beyond;
     }
     if (!before.has(start)) continue;
     const ring = [start];
     for (let at = before.get(start); at !== undefined && at !== start; at = before.get(at)) ring.unshift(at);
     ring.unshift(...ring.splice(-1));
-    if (best.length === 0 || ring.length < best.length) best = ring;
+    best = ring;
     if (best.length === 2) break;
   }
   return best;
