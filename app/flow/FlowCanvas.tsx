@@ -17,7 +17,7 @@ import { follow, onNodeDrag, onNodeDragStart, onNodeDragStop } from './drag/node
 import { Ghost } from './Ghost.tsx';
 import { bounds, matRects } from './geometry.ts';
 import { HeatSwitch } from './HeatSwitch.tsx';
-import { useLevel } from './levels.ts';
+import { NAMES_READABLE, useLevel } from './levels.ts';
 import { arrowsOf, clearings } from './links/arrows.ts';
 import { LinkDots, useHover } from './links/LinkDots.tsx';
 import { LinkLayer } from './links/LinkLayer.tsx';
@@ -88,7 +88,7 @@ function Canvas() {
 
   const fit = useCallback(() => {
     const all = wholeOf(currentLayout());
-    if (all) fitTo(all, 140);
+    if (all) fitTo(all, { duration: 140 });
   }, []);
 
   useEffect(
@@ -182,8 +182,6 @@ function Canvas() {
         onPaneClick={onPaneClick}
         onNodeClick={onNodeClick}
         onNodeMouseEnter={onNodeMouseEnter}
-        onMoveStart={onMoveStart}
-        onMoveEnd={onMoveEnd}
         zIndexMode="manual"
         elevateNodesOnSelect={false}
         elevateEdgesOnSelect={false}
@@ -241,15 +239,6 @@ function onInit(instance: NonNullable<ReturnType<typeof useMounted.getState>['in
   useMounted.setState({ instance });
 }
 
-/** While the view moves, fewer details (flow.css). */
-function onMoveStart() {
-  useMounted.getState().element?.classList.add('flow-moving');
-}
-
-function onMoveEnd() {
-  useMounted.getState().element?.classList.remove('flow-moving');
-}
-
 /** What the canvas says of selection goes into the view, which alone knows it. */
 function selectBy(changes: readonly NodeChange<CardNode>[]) {
   const view = useView.getState();
@@ -271,9 +260,10 @@ function useFirstView(layout: MapLayout, element: HTMLElement | undefined) {
   useEffect(() => {
     if (!instance || !element || shown.current === id) return;
     shown.current = id;
-    /** The view of an empty game stays, so that the first thing lies where it is let go. */
     const all = wholeOf(layout);
-    if (all) fitTo(all);
+    if (all) fitTo(all, { least: NAMES_READABLE });
+    // An empty game is shown at full size; that view stays, so that the first thing lies where it is let go.
+    else void instance.setViewport({ x: 0, y: 0, zoom: 1 });
   }, [instance, element, id, layout]);
 }
 

@@ -7,6 +7,10 @@ import { useLevel } from './levels.ts';
 import { useHover } from './links/LinkDots.tsx';
 import { useLinking } from './links/linking.ts';
 
+/** A note stays within the window. */
+const WIDEST = 290;
+const HIGHEST = 70;
+
 export function PointerNote() {
   const dragNote = useDrag((state) => state.note);
   const linkNote = useLinking((state) => state.linking?.note);
@@ -19,7 +23,8 @@ export function PointerNote() {
   const element = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const follow = ({ clientX, clientY }: PointerEvent) => {
-      if (element.current) element.current.style.translate = `${clientX + 16}px ${clientY + 18}px`;
+      if (element.current)
+        element.current.style.translate = `${Math.min(clientX + 16, innerWidth - WIDEST)}px ${Math.min(clientY + 18, innerHeight - HIGHEST)}px`;
     };
     addEventListener('pointermove', follow);
     return () => removeEventListener('pointermove', follow);

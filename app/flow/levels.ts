@@ -7,6 +7,8 @@ export type Level = 'full' | 'names' | 'shapes';
 const NAMES_BELOW = 0.6;
 /** Below this only shapes and signs are left, and the name of what is under the pointer. */
 const SHAPES_BELOW = 0.48;
+/** A game that is opened is drawn at least this large. */
+export const NAMES_READABLE = 0.5;
 /** A name on the screen at any size from here up. */
 const NAME_ON_SCREEN = 12.5;
 const NAME = 13.5;

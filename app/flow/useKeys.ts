@@ -106,7 +106,7 @@ export function useKeys(): Keys {
         }
         if ((event.key === 'Enter' || event.key === ' ') && focused !== undefined) {
           if (event.shiftKey) view.select(toggled(view.nodes, focused));
-          else view.show([focused]);
+          else openUp(focused);
         } else if (direction && (focused !== undefined || view.nodes.size > 0)) {
           const meant = focused !== undefined && isByKeyboard(event.target) && !view.nodes.has(focused);
           const ids = meant ? new Set([focused]) : view.nodes;
@@ -126,6 +126,13 @@ export function useKeys(): Keys {
     }),
     [],
   );
+}
+
+/** Selects it; a folded box is opened as well. */
+function openUp(id: NodeId): void {
+  const view = useView.getState();
+  if (currentLayout().slots.get(id)?.folded) view.setOpened(id, true);
+  view.show([id]);
 }
 
 function toggled(ids: ReadonlySet<NodeId>, id: NodeId): ReadonlySet<NodeId> {

@@ -48,20 +48,27 @@ export function movement(milliseconds: number): number {
   return matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : milliseconds;
 }
 
+interface Fit {
+  /** No smaller than this: then the upper left is in view, and the rest beyond the edges. */
+  readonly least?: number;
+  readonly duration?: number;
+}
+
+/** What is lower than the window stands in its upper part, and no farther down than this. */
+const LOWEST_TOP = 90;
+
 /** All of the rectangle in view, no larger than full size. */
-export function fitTo(rect: Rect, duration = 0): void {
+export function fitTo(rect: Rect, { least = MIN_ZOOM, duration = 0 }: Fit = {}): void {
   const { instance, element } = useMounted.getState();
   const box = element?.getBoundingClientRect();
   if (!instance || !box || box.width === 0) return;
   const width = box.width - 2 * FIT_PADDING;
   const height = box.height - FIT_PADDING - FIT_FOOT;
-  const zoom = Math.min(1, Math.max(MIN_ZOOM, Math.min(width / rect.width, height / rect.height)));
-  const x = (box.width - rect.width * zoom) / 2 - rect.x * zoom;
-  const y = FIT_PADDING + Math.max(0, (height - rect.height * zoom) / 2) - rect.y * zoom;
-  void instance.setViewport(
-    { x, y: Math.min(y, FIT_PADDING - rect.y * zoom + 200), zoom },
-    { duration: movement(duration) },
-  );
+  const zoom = Math.min(1, Math.max(least, Math.min(width / rect.width, height / rect.height)));
+  const left = Math.max(FIT_PADDING, (box.width - rect.width * zoom) / 2);
+  const top = Math.min(LOWEST_TOP, Math.max(FIT_PADDING, FIT_PADDING + (height - rect.height * zoom) / 2));
+  const view = { x: left - rect.x * zoom, y: top - rect.y * zoom, zoom };
+  void instance.setViewport(view, { duration: movement(duration) });
 }
 
 /** Brings the rectangle into view by the shortest way, at the present size; does nothing where it is in view already. */

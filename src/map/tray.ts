@@ -38,7 +38,7 @@ export interface Built {
 }
 
 /** From this depth on a box is folded until it is opened. */
-const FOLDED_FROM = 2;
+export const FOLDED_FROM = 2;
 const TRAY_BOTTOM = 14;
 /** An empty tray keeps room for one row. */
 const EMPTY_HEIGHT = 80;

@@ -55,6 +55,8 @@ export const LOCK_STATES = {
   staysShut: 'stays shut',
 } as const;
 
+export const FOLDING = { foldUp: (name: string) => `Fold up ${name}` };
+
 export const HEAT = {
   show: 'Show where the time goes',
   title: 'Where the time goes',

@@ -1,6 +1,9 @@
 /** A container: a double wall with a small hard shadow, its name at the top, a bar along the wall where it has several locks. */
 
-import { ownCaption } from '../../../src/words/canvas.ts';
+import type { NodeId } from '../../../src/game/model.ts';
+import { FOLDED_FROM } from '../../../src/map/tray.ts';
+import { FOLDING, ownCaption } from '../../../src/words/canvas.ts';
+import { useView } from '../../store/view.ts';
 import type { Card } from '../card.ts';
 import { Small } from './Small.tsx';
 import { Tab } from './Tab.tsx';
@@ -21,8 +24,32 @@ export function Box({ node, slot, look, grow, small, hasp, locks }: Card) {
       <Small name={node.name} words={small} number={look.number} step={slot.step} />
       <Notes slot={slot} after={slot.lines.length} />
       <TrayCount slot={slot} locks={locks ?? []} />
+      {isOpenedByHand(slot) && <FoldButton id={node.id} name={node.name} />}
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
       <Tab heat={look.heat} className="flow-tab-place" />
     </div>
+  );
+}
+
+/** Boxes two or more deep are folded until they are opened. */
+const isOpenedByHand = (slot: Card['slot']) => slot.depth >= FOLDED_FROM && !slot.folded;
+
+function FoldButton({ id, name }: { id: NodeId; name: string }) {
+  return (
+    <button
+      type="button"
+      className="flow-fold-up nodrag"
+      tabIndex={-1}
+      aria-label={FOLDING.foldUp(name)}
+      title={FOLDING.foldUp(name)}
+      onClick={(event) => {
+        event.stopPropagation();
+        useView.getState().setOpened(id, false);
+      }}
+    >
+      <svg viewBox="0 0 16 16" aria-hidden="true">
+        <path d="M4 10l4-4 4 4" />
+      </svg>
+    </button>
   );
 }
