@@ -77,7 +77,7 @@ function Line({ line, mark }: { line: PlayLine; mark: Marked | undefined }) {
 }
 
 /** The steps that a mark means, by id. */
-export function markedSteps({ network, measures }: Assessment, marked: Marked): ReadonlySet<NodeId> {
+function markedSteps({ network, measures }: Assessment, marked: Marked): ReadonlySet<NodeId> {
   const idOf = (i: number) => network.ids[i] ?? '';
   if (marked === 'chain') return new Set(Array.from(measures.chain, idOf));
   return new Set(network.ids.filter((_, i) => measures.mustDo[i] === 1));

@@ -12,7 +12,6 @@ const DRAWINGS = {
   open: 'M4.5 6.5L8 10l3.5-3.5',
   close: 'M6.5 4.5L10 8l-3.5 3.5',
   keys: 'M1.5 4.5h13v7.5h-13zM4 7h.1M6.7 7h.1M9.3 7h.1M12 7h.1M5 9.7h6',
-  pencil: 'M3 13l.8-3.2L11 2.6l2.4 2.4-7.2 7.2z',
 } as const;
 
 export type SignName = keyof typeof DRAWINGS;

@@ -26,9 +26,6 @@ export const PAGE = {
   map: 'Map of the game',
   panel: 'What is true of the game, and the form of what is selected',
   verdict: 'Can it be won?',
-  wins: 'It can be won:',
-  stopped: 'It cannot be won:',
-  without: 'Without it:',
   dismiss: 'Close',
   documentTitle: (title: string) => (title === '' ? PRODUCT : `${title} – ${PRODUCT}`),
 };

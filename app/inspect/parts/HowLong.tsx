@@ -17,12 +17,12 @@ const COLUMNS: readonly (readonly [Column, string])[] = [
   ['high', FORM.atWorst],
 ];
 
-export type EstimateReading =
+type EstimateReading =
   | { readonly value: Estimate | undefined }
   /** `columns`: where to say it. */
   | { readonly wrong: string; readonly columns: readonly Column[] };
 
-export function readEstimate(typed: Typed): EstimateReading {
+function readEstimate(typed: Typed): EstimateReading {
   const columns = COLUMNS.map(([column]) => column);
   const empty = columns.filter((column) => typed[column].trim() === '');
   if (empty.length === 3) return { value: undefined };

@@ -6,7 +6,7 @@ import type { Reading } from '../draft.ts';
 import { parsePlaces } from '../numbers.ts';
 import { TextField } from '../TextField.tsx';
 
-export function readPlaces(raw: string): Reading<readonly number[] | undefined> {
+function readPlaces(raw: string): Reading<readonly number[] | undefined> {
   if (raw.trim() === '') return { value: undefined };
   const places = parsePlaces(raw);
   if (!places) return { wrong: WRONG.places };

@@ -6,7 +6,7 @@ import { parseMinutes, typedMinutes } from '../minutes.ts';
 import { TextField } from '../TextField.tsx';
 import { chooseField, typeField } from '../write.ts';
 
-export function readMinuteOfPlay(raw: string): Reading<number | undefined> {
+function readMinuteOfPlay(raw: string): Reading<number | undefined> {
   if (raw.trim() === '') return { value: undefined };
   const minute = parseMinutes(raw);
   return minute === undefined ? { wrong: WRONG.minuteOfPlay } : { value: minute };
