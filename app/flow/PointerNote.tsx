@@ -4,8 +4,8 @@ import { ViewportPortal } from 'reactflow';
 import { useGame } from '../store/game.ts';
 import { useDrag } from './drag/held.ts';
 import { useLevel } from './levels.ts';
-import { useHover } from './links/LinkDots.tsx';
 import { useLinking } from './links/linking.ts';
+import { useHover } from './pointing.ts';
 
 /** A note stays within the window. */
 const WIDEST = 290;

@@ -136,11 +136,17 @@ function zIndexOf(slot: Slot): number {
 function classOf(scene: Scene, node: GameNode, look: Look): string {
   const names = [];
   if (isInside(scene.layout, node.id)) names.push('flow-inside');
+  if (isOut(scene.game, node)) names.push('flow-out');
   if (look.pale) names.push('flow-pale');
   if (look.culprit) names.push('flow-culprit');
   if (look.state === 'cannotOpen') names.push('flow-blocked');
   if (scene.lifted === node.id) names.push('flow-lifted');
   return names.join(' ');
+}
+
+/** Not used this time; a box that is left out takes its locks with it. */
+function isOut(game: Game, node: GameNode): boolean {
+  return node.leftOut === true || (node.kind === 'fastener' && game.nodes.get(node.on)?.leftOut === true);
 }
 
 /** Hidden when the map is drawn small: what lies in a place but boxes, and all that lies in boxes. */

@@ -1,8 +1,9 @@
-/** A long press lifts a thing: what if nobody finds this? */
+/** The pointer on the map; a long press lifts a thing: what if nobody finds this? */
 
 import type { PointerEvent } from 'react';
 import { useMemo } from 'react';
 import { useView } from '../store/view.ts';
+import { onPointerMove } from './pointing.ts';
 
 const LONG = 500;
 /** A hand that holds still trembles by this much, in screen pixels. */
@@ -32,6 +33,7 @@ export function usePress(): Press {
         timer = setTimeout(() => useView.getState().lift(id), LONG);
       },
       onPointerMove(event) {
+        onPointerMove(event);
         if (timer !== undefined && Math.hypot(event.clientX - start.x, event.clientY - start.y) > TREMBLE)
           end();
       },

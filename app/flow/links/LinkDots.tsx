@@ -1,7 +1,6 @@
 /** The dot beside a thing from which an arrow can be drawn: always at the one that is selected, and at the one under the pointer. */
 
 import { ViewportPortal } from 'reactflow';
-import { create } from 'zustand';
 import type { NodeId } from '../../../src/game/model.ts';
 import type { MapLayout } from '../../../src/map/layout.ts';
 import { DRAGGING } from '../../../src/words/canvas.ts';
@@ -10,10 +9,8 @@ import { useView } from '../../store/view.ts';
 import { useDrag } from '../drag/held.ts';
 import { usePalette } from '../drag/palette.ts';
 import { matRects } from '../geometry.ts';
+import { useHover } from '../pointing.ts';
 import { beginLinking, useLinking } from './linking.ts';
-
-/** The thing under the pointer. */
-export const useHover = create<{ readonly node: NodeId | undefined }>()(() => ({ node: undefined }));
 
 const OFF = 11;
 

@@ -11,9 +11,8 @@ import { Notes, Title } from './Title.tsx';
 import { TrayCount } from './TrayCount.tsx';
 
 export function Box({ node, slot, look, grow, small, hasp, locks }: Card) {
-  const out = node.leftOut === true;
   return (
-    <div className={out ? 'flow-box flow-out' : 'flow-box'}>
+    <div className="flow-box">
       <div className="flow-walls" />
       {hasp && (
         <i className="flow-hasp" style={{ left: hasp.x, top: hasp.top, height: hasp.bottom - hasp.top }} />

@@ -12,9 +12,8 @@ import { TrayCount } from './TrayCount.tsx';
 const bandHeight = (lines: number) => 12 + lines * LINE + 6;
 
 export function Place({ node, slot, look, grow, small }: Card) {
-  const out = node.leftOut === true;
   return (
-    <div className={out ? 'flow-place flow-out' : 'flow-place'}>
+    <div className="flow-place">
       {look.heat && (
         <span
           className="flow-band"

@@ -11,13 +11,12 @@ import { grown, Notes, numbered, StepNumber } from './Title.tsx';
 export function Plate({ node, slot, look, grow }: Card) {
   const { text } = slot;
   const type = node.kind === 'fastener' ? node.type : undefined;
-  const out = node.leftOut === true;
   const paint = heatPaint(look.heat);
   const beside = slot.wall === 'right' ? 'flow-beside-left' : 'flow-beside-right';
   const rows = slot.code?.lines.length ?? slot.lines.length;
   return (
     <div
-      className={`flow-plate flow-plate-${slot.wall ?? 'left'}${look.heat ? ' flow-heated' : ''}${out ? ' flow-out' : ''}`}
+      className={`flow-plate flow-plate-${slot.wall ?? 'left'}${look.heat ? ' flow-heated' : ''}`}
       style={paint && { color: paint.color }}
     >
       <div className="flow-metal" style={paint} />

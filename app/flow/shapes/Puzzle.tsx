@@ -16,10 +16,7 @@ export function Puzzle({ node, slot, look, grow, small }: Card) {
   const code = slot.code;
   const after = slot.lines.length + (code?.lines.length ?? 0);
   return (
-    <div
-      className={`flow-puzzle${look.heat ? ' flow-heated' : ''}${node.leftOut === true ? ' flow-out' : ''}`}
-      style={paint && { color: paint.color }}
-    >
+    <div className={`flow-puzzle${look.heat ? ' flow-heated' : ''}`} style={paint && { color: paint.color }}>
       <svg className="flow-outline" width={slot.width} height={slot.height} aria-hidden="true">
         <path d={bar(slot.width, slot.height, HALF_LINE)} style={paint && { fill: paint.background }} />
       </svg>

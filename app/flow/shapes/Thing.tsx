@@ -49,7 +49,7 @@ function Outline({ kind, width, height }: { kind: string; width: number; height:
 
 export function Thing({ node, slot, look, grow, small }: Card) {
   return (
-    <div className={node.leftOut === true ? 'flow-thing flow-out' : 'flow-thing'}>
+    <div className="flow-thing">
       <svg className="flow-outline" width={slot.width} height={slot.height} aria-hidden="true">
         <Outline kind={node.kind} width={slot.width} height={slot.height} />
       </svg>

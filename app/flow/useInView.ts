@@ -1,0 +1,53 @@
+/** What comes into view by itself: a game that is opened, and what another part of the page asks to be shown. */
+import { useEffect, useRef } from 'react';
+import type { MapLayout, Rect } from '../../src/map/layout.ts';
+import { useGame } from '../store/game.ts';
+import { currentLayout } from '../store/layout.ts';
+import { useView } from '../store/view.ts';
+import { bounds, matRects } from './geometry.ts';
+import { NAMES_READABLE } from './levels.ts';
+import { bringIntoView, fitTo, useMounted } from './viewport.ts';
+
+/** Everything on the mat. */
+function wholeOf(layout: MapLayout): Rect | undefined {
+  return bounds([...matRects(layout).values(), ...layout.fields]);
+}
+
+/** All of the game in view. */
+export function fitAll(): void {
+  const all = wholeOf(currentLayout());
+  if (all) fitTo(all, { duration: 140 });
+}
+
+/** A game that is opened is shown whole, but no smaller than its names can be read; then from its upper left. */
+export function useFirstView(layout: MapLayout): void {
+  const id = useGame((state) => state.provenance.id);
+  const shown = useRef<string>(undefined);
+  const instance = useMounted((state) => state.instance);
+  const element = useMounted((state) => state.element);
+  useEffect(() => {
+    if (!instance || !element || shown.current === id) return;
+    shown.current = id;
+    const all = wholeOf(layout);
+    if (all) fitTo(all, { least: NAMES_READABLE });
+    // An empty game is shown at full size; that view stays, so that the first thing lies where it is let go.
+    else void instance.setViewport({ x: 0, y: 0, zoom: 1 });
+  }, [instance, element, id, layout]);
+}
+
+/** Answers requests to bring the selection into view. */
+export function useShown(): void {
+  const shown = useView((state) => state.shown);
+  useEffect(() => {
+    if (shown === 0) return;
+    const { nodes, links } = useView.getState();
+    const { game } = useGame.getState();
+    const ends = [...links].flatMap((id) => {
+      const link = game.links.get(id);
+      return link ? [link.from, link.to] : [];
+    });
+    const rects = matRects(currentLayout());
+    const wanted = bounds([...nodes, ...ends].flatMap((id) => rects.get(id) ?? []));
+    if (wanted) bringIntoView(wanted);
+  }, [shown]);
+}
