@@ -144,7 +144,7 @@ function Canvas() {
         proOptions={NO_PROMOTION}
       >
         <Fields fields={layout.fields} />
-        <LinkLayer arrows={arrows} text={text} zIndex={LINKS_Z} casings />
+        <LinkLayer arrows={arrows} text={text} zIndex={LINKS_Z} casings margin={240} />
         <MovingLinks game={game} layout={layout} />
         <LinkDots layout={layout} />
         <PointedRing layout={layout} />

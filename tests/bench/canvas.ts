@@ -67,7 +67,7 @@ async function lateFrames(page: Page, moves: string, from: Spot): Promise<number
 
 /** The first spot of the window, in rows from the upper left, at which what the pointer would meet is, or lies in, `selector`. */
 async function spotOn(page: Page, selector: string): Promise<Spot> {
-  const spot = await page.evaluate((wanted) => {
+  const found = await page.waitForFunction((wanted) => {
     const box = document.querySelector(wanted)?.getBoundingClientRect();
     if (!box) return undefined;
     for (let y = Math.max(box.top + 3, 80); y < Math.min(box.bottom, innerHeight - 70); y += 3) {
@@ -78,6 +78,7 @@ async function spotOn(page: Page, selector: string): Promise<Spot> {
     }
     return undefined;
   }, selector);
+  const spot = await found.jsonValue();
   if (!spot) throw new Error(`The bench finds no ${selector} to take hold of.`);
   return spot;
 }

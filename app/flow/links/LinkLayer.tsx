@@ -5,10 +5,7 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { useStoreApi, ViewportPortal } from 'reactflow';
 import type { Rect } from '../../../src/map/layout.ts';
-import { type Arrow, inksOf, paint } from './paint.ts';
-
-/** Screen pixels beyond each edge of what is in view. */
-const MARGIN = 240;
+import { type Arrow, type Inks, inksOf, paint } from './paint.ts';
 
 interface Drawn {
   readonly x: number;
@@ -26,6 +23,8 @@ interface Props {
   readonly text: readonly Rect[];
   readonly zIndex: number;
   readonly casings: boolean;
+  /** Screen pixels beyond each edge of what is in view: what can be seen before it is drawn anew. */
+  readonly margin: number;
 }
 
 export function LinkLayer(props: Props) {
@@ -37,10 +36,10 @@ export function LinkLayer(props: Props) {
 }
 
 /** The portal has no place in the page at first; what is in it is drawn once it has one. */
-function Layer({ arrows, text, zIndex, casings }: Props) {
+function Layer({ arrows, text, zIndex, casings, margin }: Props) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const store = useStoreApi();
-  const layer = useMemo(() => createLayer(casings), [casings]);
+  const layer = useMemo(() => createLayer(casings, margin), [casings, margin]);
 
   useEffect(() => {
     const element = canvas.current;
@@ -61,7 +60,9 @@ interface View {
   readonly height: number;
 }
 
-function createLayer(casings: boolean) {
+function createLayer(casings: boolean, beyond: number) {
+  // Asking for a style in every frame would have the whole page's style worked out in every frame.
+  let inks: Inks | undefined;
   let drawn: Drawn | undefined;
   let wanted: View | undefined;
   let arrows: readonly Arrow[] = [];
@@ -83,10 +84,10 @@ function createLayer(casings: boolean) {
       drawn.text === text
     )
       return;
-    const margin = MARGIN / zoom;
+    const margin = beyond / zoom;
     const ratio = devicePixelRatio;
-    const width = Math.ceil(wanted.width + 2 * MARGIN);
-    const height = Math.ceil(wanted.height + 2 * MARGIN);
+    const width = Math.ceil(wanted.width + 2 * beyond);
+    const height = Math.ceil(wanted.height + 2 * beyond);
     if (element.width !== Math.round(width * ratio)) element.width = Math.round(width * ratio);
     if (element.height !== Math.round(height * ratio)) element.height = Math.round(height * ratio);
     // On whole pixels of the screen, or every line is blurred.
@@ -97,7 +98,8 @@ function createLayer(casings: boolean) {
     element.style.transform = `translate(${x}px, ${y}px) scale(${1 / zoom})`;
     const context = element.getContext('2d');
     if (!context) return;
-    paint(context, { x, y, scale: zoom * ratio }, arrows, inksOf(element), text, casings);
+    inks ??= inksOf(element);
+    paint(context, { x, y, scale: zoom * ratio }, arrows, inks, text, casings);
     drawn = { x, y, right: x + width / zoom, bottom: y + height / zoom, zoom, arrows, text };
   };
 

@@ -22,7 +22,7 @@ export function MovingLinks({ game, layout }: { game: Game; layout: MapLayout })
 }
 
 function Layer({ arrows }: { arrows: readonly Arrow[] }) {
-  return <LinkLayer arrows={arrows} text={NO_TEXT} zIndex={ABOVE_ALL} casings={false} />;
+  return <LinkLayer arrows={arrows} text={NO_TEXT} zIndex={ABOVE_ALL} casings={false} margin={0} />;
 }
 
 interface Ends {
