@@ -17,10 +17,14 @@ export interface ViewState {
   readonly pointed: ReadonlySet<NodeId>;
   /** Counts requests to bring the selection into view, so that the canvas can answer each. */
   readonly shown: number;
+  /** Whose name is to be typed next: the form that takes the request up clears it again. */
+  readonly naming: NodeId | undefined;
 
   select(nodes: Iterable<NodeId>, links?: Iterable<LinkId>): void;
   /** Selects, and asks the canvas to go there. */
   show(nodes: Iterable<NodeId>, links?: Iterable<LinkId>): void;
+  /** Selects one thing and asks for its name to be typed; undefined when the request has been taken up. */
+  askName(id: NodeId | undefined): void;
   point(nodes: Iterable<NodeId>): void;
   lift(id: NodeId | undefined): void;
   setHeat(heat: boolean): void;
@@ -39,9 +43,13 @@ export const useView = create<ViewState>()((set, get) => ({
   opened: NONE,
   pointed: NONE,
   shown: 0,
+  naming: undefined,
 
-  select: (nodes, links = []) => set({ nodes: new Set(nodes), links: new Set(links) }),
-  show: (nodes, links = []) => set({ nodes: new Set(nodes), links: new Set(links), shown: get().shown + 1 }),
+  select: (nodes, links = []) => set({ nodes: new Set(nodes), links: new Set(links), naming: undefined }),
+  show: (nodes, links = []) =>
+    set({ nodes: new Set(nodes), links: new Set(links), naming: undefined, shown: get().shown + 1 }),
+  askName: (id) =>
+    set(id === undefined ? { naming: undefined } : { nodes: new Set([id]), links: NONE, naming: id }),
   point: (nodes) => set({ pointed: new Set(nodes) }),
   lift: (lifted) => set({ lifted }),
   setHeat(heat) {
@@ -54,7 +62,8 @@ export const useView = create<ViewState>()((set, get) => ({
     else next.delete(id);
     set({ opened: next });
   },
-  reset: () => set({ pointed: NONE, nodes: NONE, links: NONE, lifted: undefined, opened: NONE }),
+  reset: () =>
+    set({ pointed: NONE, nodes: NONE, links: NONE, lifted: undefined, opened: NONE, naming: undefined }),
 }));
 
 /** A setting is a convenience: where storage is refused it is simply not remembered. */
