@@ -182,6 +182,11 @@ export function countingIds(): () => string {
   return () => `new${count++}`;
 }
 
+/** The edits of a whole gesture. */
+export function gestureEdits(game: Game, gesture: Gesture, newId: () => string): Edit[] {
+  return gesture.edits.flatMap((plan) => editsOf(game, plan, newId));
+}
+
 export interface Step extends Applied {
   readonly before: Game;
 }
@@ -196,8 +201,7 @@ export function play(
   const steps: Step[] = [];
   let before = game;
   for (const gesture of gestures) {
-    const edits = gesture.edits.flatMap((plan) => editsOf(before, plan, newId));
-    const result = applyEdits(before, edits);
+    const result = applyEdits(before, gestureEdits(before, gesture, newId));
     if (!result.ok) {
       onRefused(result.refusal.reason);
       continue;

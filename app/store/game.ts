@@ -39,6 +39,10 @@ export interface GameState {
 
 /** What a grown tray would cover gives way in the same step, so that one undo takes both back. */
 function roomFor(before: Game, after: Game): Applied {
+  // Moves alone let nothing grow.
+  if (before.nodes === after.nodes && before.links === after.links) {
+    return { game: after, patches: [], inverse: [] };
+  }
   const { opened } = useView.getState();
   const positions = makeRoom(layoutOf({ game: before, opened }), layoutOf({ game: after, opened }));
   const result = applyEdits(after, [{ type: 'move', positions }]);
