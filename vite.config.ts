@@ -58,7 +58,13 @@ export default defineConfig({
   cacheDir: '../node_modules/.vite',
   base: './',
   plugins: [react(), contentSecurityPolicy, firstViewSize],
-  build: { outDir: '../dist', emptyOutDir: true, chunkSizeWarningLimit: 1000 },
+  /** What is bundled asks to be named with what is given away; the fonts' licence lies in public/. */
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    chunkSizeWarningLimit: 1000,
+    license: { fileName: 'licences.md' },
+  },
   worker: { format: 'es' },
   /** Games are kept by address, so the same port each time. One that is taken moves on to the next. */
   preview: { port: 4750 },
