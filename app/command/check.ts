@@ -1,6 +1,6 @@
 /**
  * Says of each game file whether it can be won: npm run -s check -- [--json] FILE…
- * Exit code 0: all can be won and nothing stops them; 1: something stops a game; 2: a file could not be read (the reason is on the
+ * Exit code 0: all can be won and nothing stops them; 1: something stops a game; 2: a file could not be read or worked out (the reason is on the
  * error stream, the other files are reported all the same).
  */
 import { readFileSync } from 'node:fs';
@@ -13,6 +13,7 @@ import { readGame } from '../../src/game/read.ts';
 import { noteText, problemLines } from '../../src/words/problems.ts';
 import {
   CHECK_USAGE,
+  checkProblem,
   findingMessage,
   openProblem,
   reportLines,
@@ -62,6 +63,16 @@ function open(file: string): Game | undefined {
   return result.document.game;
 }
 
+/** Undefined when it cannot be worked out; one file must not cost the answers to the others. */
+function tryCheck(file: string, game: Game): Checked | undefined {
+  try {
+    return check(file, game);
+  } catch (error) {
+    complain(file, [checkProblem(error instanceof Error ? error.message : String(error))]);
+    return undefined;
+  }
+}
+
 function check(file: string, game: Game): Checked {
   const assessment = assess(game);
   const { network, measures, findings, canBeWon } = assessment;
@@ -92,7 +103,7 @@ function run(args: readonly string[]): number {
     return 2;
   }
   const games = files.map((file) => ({ file, game: open(file) }));
-  const checked = games.flatMap(({ file, game }) => (game ? [check(file, game)] : []));
+  const checked = games.flatMap(({ file, game }) => (game && tryCheck(file, game)) ?? []);
   if (options.includes('--json')) {
     console.log(
       JSON.stringify(

@@ -72,7 +72,7 @@ export class Blockages {
     if (closed[node] === 1) return { cause: 'closed', node };
     const need = events.k[event] ?? 0;
     const possible = rowOf(events.some, event).length;
-    return need > possible ? { cause: 'missing', node, need, possible } : undefined;
+    return need > possible ? { cause: 'missing', node, possible } : undefined;
   }
 
   /** Unreached events that this one waits for, in the order holder, fasteners, needs. */

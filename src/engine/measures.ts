@@ -68,12 +68,12 @@ export interface Reason {
  * Why something is not reached, walked to the root of the blockage.
  * ring: the nodes wait for each other, in order, each for the next and the last for the first.
  * closed: a fastener that nothing opens.
- * missing: a node whose need is larger than the links that could ever meet it.
+ * missing: a node whose need is larger than the links that could ever meet it; `possible` of these there are.
  */
 export type Blockage =
   | { readonly cause: 'ring'; readonly nodes: readonly Index[] }
   | { readonly cause: 'closed'; readonly node: Index }
-  | { readonly cause: 'missing'; readonly node: Index; readonly need: number; readonly possible: number };
+  | { readonly cause: 'missing'; readonly node: Index; readonly possible: number };
 
 /** The whole set for one edit. Cost: that of its parts; all but `drag` and `tied` near linear. */
 export function measure(network: Network): Measures {

@@ -48,7 +48,7 @@ export interface Network {
   readonly contents: Rows;
   /** Fasteners of a container, by index. */
   readonly fasteners: Rows;
-  /** How many needs must be met; their count for 'all'. */
+  /** How many needs must be met; their count for 'all', one more than their count for more than there are. */
   readonly k: Int32Array;
   /** 1 for a fastener that is no latch and to which nothing leads: it is never opened. */
   readonly closed: Uint8Array;
@@ -121,7 +121,8 @@ export function compile(game: Game): Network {
     }
     atMinute[i] = node.atMinute ?? 0;
     const count = (needs.starts[i + 1] ?? 0) - (needs.starts[i] ?? 0);
-    k[i] = node.need === undefined || node.need === 'all' ? count : node.need;
+    // More than there are can never be met, however many more; so large numbers fit the array.
+    k[i] = node.need === undefined || node.need === 'all' ? count : Math.min(node.need, count + 1);
     if (node.kind === 'fastener' && node.type !== 'latch' && count === 0) closed[i] = 1;
     if (node.kind === 'prize') prizes.push(i);
   }

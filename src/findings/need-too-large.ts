@@ -19,8 +19,10 @@ export interface NeedTooLarge {
 export const needTooLarge: Rule<'needTooLarge', NeedTooLarge> = defineRule({
   code: 'needTooLarge',
   find(context) {
-    return rootsBy(context, 'missing').map(({ node: index, need, possible, prizes }) => {
+    return rootsBy(context, 'missing').map(({ node: index, possible, prizes }) => {
       const node = context.idOf(index);
+      const written = context.game.nodes.get(node)?.need;
+      const need = typeof written === 'number' ? written : possible + 1;
       return {
         code: 'needTooLarge',
         level: levelOf(prizes),

@@ -28,6 +28,11 @@ export function openProblem(code: string | undefined): string {
   }
 }
 
+/** The program itself failed on a game; its own words help whoever mends it. */
+export function checkProblem(message: string): string {
+  return `This game could not be checked. That is a fault of Latchmap: ${message}`;
+}
+
 export function findingMessage(game: Game, finding: Finding): string {
   return plain(findingSentence(game, finding));
 }

@@ -172,6 +172,17 @@ describe('more needed than there is', () => {
     expect(after.nodes.get('sums')?.need).toBeUndefined();
   });
 
+  // As 32-bit whole numbers these are 1, 0, 2 and -1.
+  it.each([4294967297, 4294967296, 4294967298, Number.MAX_SAFE_INTEGER])(
+    'is told as written, however large: %d',
+    (need) => {
+      const huge = winnable([{ id: 'sums', kind: 'puzzle', answer: '472', need }], ['shelf>sums']);
+      const assessment = assess(huge);
+      expect(assessment.canBeWon).toBe(false);
+      expect(only(assessment, 'needTooLarge').values).toMatchObject({ node: 'sums', need, possible: 2 });
+    },
+  );
+
   it('is no finding at a number that can be met', () => {
     expect(
       codesIn(winnable([{ id: 'sums', kind: 'puzzle', answer: '472', need: 1 }], ['shelf>sums'])),
