@@ -1,10 +1,10 @@
 /**
  * Earliest proofs: for everything reached, what its earliest start rests on; which steps that takes in all; what can be done side
  * by side; and the reasons for one thing ('opens because … because …').
- * Method: of a choice of k the k needs that finish first count, those of equal finish by id; what settles later never does, so no
- * proof rests on itself. Cost: linear, plus events times steps / 32 for the sets of steps.
+ * Method: of a choice of k the k needs that finish first count, those of equal finish by name (code point), then
+ * id, as in the order of play; what settles later never does, so no proof rests on itself. Cost: linear, plus events times steps / 32 for the sets of steps.
  */
-import { isLonger } from './compare.ts';
+import { byCodePoint, isLonger } from './compare.ts';
 import { type Flow, flowOf } from './flow.ts';
 import type { Index, Reason } from './measures.ts';
 import { reachedSteps } from './must-do.ts';
@@ -27,7 +27,7 @@ export class EarliestProofs {
     this.#network = network;
     this.#flow = flowOf(network);
     this.#times = timesOf(this.#flow);
-    this.#grounds = groundsOf(this.#flow, this.#times);
+    this.#grounds = groundsOf(network, this.#flow, this.#times);
     this.#steps = reachedSteps(network, this.#flow);
     this.#words = (this.#steps.length + 31) >>> 5;
     this.#uses = this.#stepSets();
@@ -119,11 +119,11 @@ export class EarliestProofs {
 }
 
 /** By position, what an event's earliest start rests on. */
-function groundsOf(flow: Flow, times: Times): Rows {
+function groundsOf(network: Network, flow: Flow, times: Times): Rows {
   const owners: number[] = [];
   const items: number[] = [];
   for (let at = 0; at < flow.count; at++) {
-    const grounds = [...rowOf(flow.all, at), ...earliest(flow, times, at)];
+    const grounds = [...rowOf(flow.all, at), ...earliest(network, flow, times, at)];
     for (const ground of grounds) {
       owners.push(at);
       items.push(ground);
@@ -133,7 +133,7 @@ function groundsOf(flow: Flow, times: Times): Rows {
 }
 
 /** Of a choice the k that finish first. */
-function earliest(flow: Flow, times: Times, at: number): number[] {
+function earliest(network: Network, flow: Flow, times: Times, at: number): number[] {
   const k = flow.k[at] ?? 0;
   if (k === 0) return [];
   const finish = (position: number) => times.finish[position] ?? 0;
@@ -142,7 +142,9 @@ function earliest(flow: Flow, times: Times, at: number): number[] {
   );
   const limit = settled.map(finish).sort((a, b) => a - b)[k - 1] ?? Number.POSITIVE_INFINITY;
   const sooner = settled.filter((need) => isLonger(limit, finish(need)));
-  // The rows list needs by id, so the first of those of equal finish have the smallest ids.
   const equal = settled.filter((need) => !isLonger(limit, finish(need)) && !isLonger(finish(need), limit));
+  const node = (position: number) => flow.event[position] ?? 0;
+  const name = (position: number) => network.names[node(position)] ?? '';
+  equal.sort((a, b) => byCodePoint(name(a), name(b)) || node(a) - node(b));
   return [...sooner, ...equal].slice(0, k);
 }

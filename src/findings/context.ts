@@ -29,6 +29,8 @@ export interface Context {
   prizesOn(node: Index): readonly Index[];
   /** 1 for each node that is still reached when this one never is. */
   without(node: Index): Uint8Array;
+  /** 1 for each node that is reached though no step ever is. */
+  withoutSteps(): Uint8Array;
   /** Undefined when nothing is left out. */
   whole(): Whole | undefined;
   /** Links that lead to a node, those from left-out nodes included. */
@@ -114,6 +116,7 @@ export function contextOf(game: Game, network: Network, measures: Measures): Con
       }
       return left;
     },
+    withoutSteps: lazily(() => reach(network, { never: network.isStep })),
     whole: lazily(() => {
       const used = withAllUsed(game);
       if (!used) return undefined;

@@ -1,5 +1,7 @@
-/** A prize that is had without doing anything: its earliest proof holds no step. */
-import { isLonger } from '../engine/compare.ts';
+/**
+ * A prize that is had without doing anything: its earliest proof holds no step. A prize that is a step itself takes time to be
+ * had, so its own step counts as part of its proof.
+ */
 import type { NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
 import type { Rule } from './finding.ts';
@@ -12,13 +14,9 @@ export interface PrizeGivenAway {
   readonly leftOut: readonly NodeId[];
 }
 
-/** Given away or not, told from its time where that is enough: only a step or a set minute takes any. */
 export function isGivenAway(context: Context, prize: number): boolean {
-  const { measures, network } = context;
-  if (measures.reached[prize] !== 1) return false;
-  const latestSet = network.atMinute.reduce((latest, minute) => Math.max(latest, minute), 0);
-  if (isLonger(measures.finish[prize] ?? 0, latestSet)) return false;
-  return context.proofs().steps(prize).length === 0;
+  // The proofs cost more, and are asked only for a prize that can be reached without any step at all.
+  return context.withoutSteps()[prize] === 1 && context.proofs().steps(prize).length === 0;
 }
 
 function leftOutAround(context: Context, prize: NodeId): NodeId[] {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/findings/assess.ts';
 import { emptyGame } from '../../src/game/model.ts';
-import { gameOf } from '../game-of.ts';
+import { fixed, gameOf } from '../game-of.ts';
 import { codesIn, mended, only, winnable } from './small-games.ts';
 
 describe('no prize', () => {
@@ -48,6 +48,39 @@ describe('a prize without a step', () => {
     const game = winnable(nodes, ['chest>last', 'last>map']);
     expect(only(assess(game), 'prizeGivenAway').values.leftOut).toEqual(['last']);
     expect(assess(mended(game, 'prizeGivenAway', 'bringBack')).canBeWon).toBe(true);
+  });
+
+  it('stays one whatever else the teacher gives out, and when', () => {
+    const prize = { id: 'map', kind: 'prize' as const, in: undefined, atMinute: 10 };
+    const tool = { id: 'lens', kind: 'tool' as const, decoy: true, atMinute: 30 };
+    expect(codesIn(winnable([prize]))).toContain('prizeGivenAway');
+    expect(codesIn(winnable([prize, tool]))).toContain('prizeGivenAway');
+  });
+
+  it('is none where having it takes a step itself, whatever else is given out', () => {
+    const prize = { id: 'map', kind: 'prize' as const, in: undefined, ...fixed(2) };
+    const tool = { id: 'lens', kind: 'tool' as const, decoy: true, atMinute: 30 };
+    expect(codesIn(winnable([prize]))).not.toContain('prizeGivenAway');
+    expect(codesIn(winnable([prize, tool]))).not.toContain('prizeGivenAway');
+  });
+
+  it.each([
+    ['Album', 'Bench', true],
+    ['Bench', 'Album', false],
+  ])('of two ways equally early follows the one first by name, not by id: %s, %s', (clue, place, isGiven) => {
+    const ways = (clueId: string, placeId: string) =>
+      gameOf(
+        [
+          { id: clueId, kind: 'clue', name: clue, atMinute: 2 },
+          { id: placeId, kind: 'place', name: place, ...fixed(2) },
+          { id: 'both', kind: 'puzzle', need: 1, ...fixed(0) },
+          { id: 'map', kind: 'prize' },
+        ],
+        [`${clueId}>both`, `${placeId}>both`, 'both>map'],
+      );
+    for (const game of [ways('a', 'b'), ways('b', 'a')]) {
+      expect(codesIn(game).includes('prizeGivenAway')).toBe(isGiven);
+    }
   });
 
   it('is none where a search comes first', () => {
