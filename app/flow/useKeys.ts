@@ -2,9 +2,7 @@
 
 import type { KeyboardEvent } from 'react';
 import { useEffect, useMemo } from 'react';
-import type { Edit } from '../../src/game/edits/edit.ts';
-import type { Game, NodeId } from '../../src/game/model.ts';
-import type { MapLayout } from '../../src/map/layout.ts';
+import type { NodeId } from '../../src/game/model.ts';
 import { useGame } from '../store/game.ts';
 import { currentLayout } from '../store/layout.ts';
 import { useView } from '../store/view.ts';
@@ -12,6 +10,7 @@ import { cancelDrag } from './drag/nodeDrag.ts';
 import { cancelPaletteDrag } from './drag/palette.ts';
 import { matRects } from './geometry.ts';
 import { cancelLinking } from './links/linking.ts';
+import { nudge } from './nudge.ts';
 import { bringIntoView } from './viewport.ts';
 
 const STEP = 8;
@@ -32,46 +31,6 @@ function nodeUnder(target: EventTarget): NodeId | undefined {
 /** The focus that a click leaves behind means nothing. */
 function isByKeyboard(target: EventTarget): boolean {
   return target instanceof Element && target.matches(':focus-visible');
-}
-
-/** On the mat a thing is shifted; in a tray, or on a wall, it changes places with its neighbour. */
-export function nudge(
-  game: Game,
-  layout: MapLayout,
-  ids: ReadonlySet<NodeId>,
-  by: { x: number; y: number },
-  step: number,
-): readonly Edit[] {
-  const edits: Edit[] = [];
-  for (const id of ids) {
-    const node = game.nodes.get(id);
-    const slot = layout.slots.get(id);
-    if (!node || !slot) continue;
-    if (slot.parent === undefined) {
-      edits.push({ type: 'move', positions: [[id, { x: slot.x + by.x * step, y: slot.y + by.y * step }]] });
-      continue;
-    }
-    if (ids.has(slot.parent) || by.y === 0) continue;
-    const before = neighbour(layout, slot.parent, id, by.y);
-    if (before === undefined) continue;
-    if (node.kind === 'fastener') edits.push({ type: 'fasten', ids: [id], on: node.on, before });
-    else edits.push({ type: 'place', ids: [id], holder: slot.parent, before });
-  }
-  return edits;
-}
-
-/** What it would stand above after one step up or down; undefined at the end of its row. */
-function neighbour(layout: MapLayout, parent: NodeId, id: NodeId, dy: number): NodeId | null | undefined {
-  const kind = layout.slots.get(id)?.kind;
-  const rank = (row: NodeId) => {
-    const of = layout.slots.get(row)?.kind;
-    return of === 'fastener' ? 0 : of === 'container' ? 2 : 1;
-  };
-  const mine = kind === 'fastener' ? 0 : kind === 'container' ? 2 : 1;
-  const rows = (layout.rows.get(parent) ?? []).filter((row) => rank(row) === mine);
-  const at = rows.indexOf(id);
-  if (dy < 0) return at > 0 ? rows[at - 1] : undefined;
-  return at < rows.length - 1 ? (rows[at + 2] ?? null) : undefined;
 }
 
 export interface Keys {
