@@ -89,10 +89,7 @@ function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | unde
     const lock = scene.game.nodes.get(id);
     return lock?.kind === 'fastener' ? lock.type : undefined;
   });
-  const small =
-    old && old.data.slot === slot && old.data.node === node
-      ? old.data.small
-      : smallWords(scene.game, scene.layout, node.id, slot);
+  const small = smallWords(scene.game, scene.layout, node.id, slot, old?.data.small);
   const grow = old && old.data.slot === slot ? old.data.grow : growth(slot);
   const fresh: Card = { node, slot, look, hasp, grow, small, locks };
   const data = old && same(old.data, fresh) ? old.data : fresh;

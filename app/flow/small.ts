@@ -5,11 +5,15 @@
 import type { Game, Kind, NodeId } from '../../src/game/model.ts';
 import { codeWidth } from '../../src/map/code.ts';
 import type { MapLayout, Rect, Slot } from '../../src/map/layout.ts';
+import { same } from '../../src/map/same.ts';
 import { GIVES_WIDTH, NAME, OVERHANG, THING } from '../../src/map/sizes.ts';
 import { type TextStyle, textWidth, wrap } from '../../src/type/text.ts';
 import { holdsText } from '../../src/words/canvas.ts';
 
 export interface SmallWords extends Rect {
+  readonly name: string;
+  /** Room is kept for a step number before the name. */
+  readonly step: boolean;
   /** The largest size of type, in pixels of the map, at which name and count fit. */
   readonly size: number;
   /** Said below the name; empty for what holds nothing or still shows it. */
@@ -28,14 +32,25 @@ const PAD = 9;
 /** How far a plate without its code reaches into the box. */
 export const SHORT_PLATE = 78;
 
-/** Undefined for what says nothing when it is small: what lies in a tray, and locks. */
-export function smallWords(game: Game, layout: MapLayout, id: NodeId, slot: Slot): SmallWords | undefined {
+/**
+ * Undefined for what says nothing when it is small: what lies in a tray, and locks.
+ * @param before what it said last: finding the size is the costly part, and is left out where nothing else has changed
+ */
+export function smallWords(
+  game: Game,
+  layout: MapLayout,
+  id: NodeId,
+  slot: Slot,
+  before: SmallWords | undefined,
+): SmallWords | undefined {
   const name = game.nodes.get(id)?.name ?? '';
   const room = roomFor(layout, id, slot);
   if (!room) return undefined;
-  const holds = slot.kind === 'place' ? directly(game, layout, id) : (slot.holds ?? []);
-  const text = holds.length > 0 && !slot.folded ? holdsText(holds) : '';
-  return { ...room, holds: text, size: fitting(name, text, room, slot.step) };
+  const held = slot.kind === 'place' ? directly(game, layout, id) : (slot.holds ?? []);
+  const holds = held.length > 0 && !slot.folded ? holdsText(held) : '';
+  const words = { ...room, name, step: slot.step, holds };
+  if (before && same({ ...words, size: before.size }, before)) return before;
+  return { ...words, size: fitting(words) };
 }
 
 function roomFor(layout: MapLayout, id: NodeId, slot: Slot): Rect | undefined {
@@ -81,7 +96,7 @@ function directly(game: Game, layout: MapLayout, place: NodeId): { kind: Kind; c
   return [...counts].map(([kind, count]) => ({ kind, count }));
 }
 
-function fitting(name: string, holds: string, room: Rect, step: boolean): number {
+function fitting({ name, holds, step, ...room }: Omit<SmallWords, 'size'>): number {
   for (let size = LARGEST; size > SMALLEST; size -= 0.5) {
     const width = room.width - (step ? NUMBER * size : 0);
     const lines = wrap(name, width, { size, weight: 'strong', family: 'words' });

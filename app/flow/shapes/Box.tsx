@@ -20,7 +20,7 @@ export function Box({ node, slot, look, grow, small, hasp, locks }: Card) {
       <div className="flow-words">
         <Title slot={slot} number={look.number} grow={grow} strong />
       </div>
-      <Small name={node.name} words={small} number={look.number} step={slot.step} />
+      <Small words={small} number={look.number} />
       <Notes slot={slot} after={slot.lines.length} />
       <TrayCount slot={slot} locks={locks ?? []} />
       {isOpenedByHand(slot) && <FoldButton id={node.id} name={node.name} />}

@@ -11,7 +11,7 @@ import { TrayCount } from './TrayCount.tsx';
 /** Height of the band behind the name, which alone is tinted, so that a large tray does not shout. */
 const bandHeight = (lines: number) => 12 + lines * LINE + 6;
 
-export function Place({ node, slot, look, grow, small }: Card) {
+export function Place({ slot, look, grow, small }: Card) {
   return (
     <div className="flow-place">
       {look.heat && (
@@ -27,7 +27,7 @@ export function Place({ node, slot, look, grow, small }: Card) {
       <div className="flow-words" style={look.heat && { color: heatPaint(look.heat)?.color }}>
         <Title slot={slot} number={look.number} grow={grow} strong />
       </div>
-      <Small name={node.name} words={small} number={look.number} step={slot.step} />
+      <Small words={small} number={look.number} />
       <Notes slot={slot} after={slot.lines.length} />
       <TrayCount slot={slot} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}

@@ -11,7 +11,7 @@ import { grown, Notes, numbered, Title } from './Title.tsx';
 
 const HALF_LINE = 0.9;
 
-export function Puzzle({ node, slot, look, grow, small }: Card) {
+export function Puzzle({ slot, look, grow, small }: Card) {
   const paint = heatPaint(look.heat);
   const code = slot.code;
   const after = slot.lines.length + (code?.lines.length ?? 0);
@@ -34,7 +34,7 @@ export function Puzzle({ node, slot, look, grow, small }: Card) {
           </span>
         </span>
       )}
-      <Small name={node.name} words={small} number={look.number} step={slot.step} />
+      <Small words={small} number={look.number} />
       <Notes slot={slot} after={after} />
       <Tab heat={look.heat} className="flow-tab-puzzle" />
     </div>

@@ -2,19 +2,9 @@
 import { HOLDS_SIZE, type SmallWords } from '../small.ts';
 import { StepNumber } from './Title.tsx';
 
-export function Small({
-  name,
-  words,
-  number,
-  step,
-}: {
-  name: string;
-  words: SmallWords | undefined;
-  number: number;
-  step: boolean;
-}) {
+export function Small({ words, number }: { words: SmallWords | undefined; number: number }) {
   if (!words) return null;
-  const { x, y, width, height, size, holds } = words;
+  const { x, y, width, height, name, step, size, holds } = words;
   return (
     <div
       className="flow-small"

@@ -54,7 +54,7 @@ export function Thing({ node, slot, look, grow, small }: Card) {
         <Outline kind={node.kind} width={slot.width} height={slot.height} />
       </svg>
       <Title slot={slot} number={look.number} grow={grow} strong={false} />
-      <Small name={node.name} words={small} number={look.number} step={slot.step} />
+      <Small words={small} number={look.number} />
       <Notes slot={slot} after={slot.lines.length} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
       <Tab heat={look.heat} className="flow-tab-place" />

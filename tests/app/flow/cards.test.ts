@@ -1,4 +1,5 @@
 /** The nodes of the canvas: one object for each, the same for as long as nothing in it changed. */
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cardsOf, noCards, type Scene } from '../../../app/flow/cards.ts';
 import { fallenWith, heatOf, looksOf } from '../../../app/flow/looks.ts';
@@ -8,6 +9,8 @@ import { applyEdits } from '../../../src/game/edits/index.ts';
 import type { Game, NodeId } from '../../../src/game/model.ts';
 import { layOut } from '../../../src/map/lay-out.ts';
 import { plainView } from '../../../src/map/layout.ts';
+import { gesturesArbitrary, play } from '../../random-edits.ts';
+import { gameArbitrary } from '../../random-game.ts';
 import { gameOf, LINKS, NODES } from '../open-game.ts';
 
 const game: Game = {
@@ -60,6 +63,28 @@ test('the same scene gives the same list', () => {
 test('moving a tray changes its own card and no other, though all that it holds goes along', () => {
   const moved = after({ type: 'move', positions: [['sill', { x: 40, y: 10 }]] });
   expect(changed(sceneOf(moved, scene))).toEqual(['sill']);
+});
+
+test('a place drawn small counts anew when what lies in it goes into a box in it', () => {
+  const put = after({ type: 'place', ids: ['note'], holder: 'tin' });
+  const told = (of: typeof cards) => of.byId.get('sill')?.data.small?.holds;
+  expect(told(cards)).toBe('1 clue');
+  expect(told(cardsOf(sceneOf(put, scene), cards))).toBe('');
+});
+
+test('after any edits the cards are those that would be made with nothing remembered', () => {
+  fc.assert(
+    fc.property(gameArbitrary({ size: 16 }), gesturesArbitrary, (start, gestures) => {
+      let before = sceneOf(start);
+      let kept = cardsOf(before, noCards);
+      for (const { game: edited } of play(start, gestures)) {
+        before = sceneOf(edited, before);
+        kept = cardsOf(before, kept);
+        expect(kept.list).toEqual(cardsOf(before, noCards).list);
+      }
+    }),
+    { seed: 93, numRuns: 60 },
+  );
 });
 
 test('selecting changes the cards that are and were selected', () => {
