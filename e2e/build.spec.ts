@@ -15,7 +15,7 @@ test('a game is built by dragging alone, and the verdict turns with it', async (
 
   await says('Nothing to win yet.');
   const place = await bringIn(page, 'Place', { x: 220, y: 130 });
-  await says('It cannot be won. There is no prize.');
+  await says('Nothing to win yet. There is no prize.');
   const tin = await bringIn(page, 'Box', { x: 800, y: 130 });
   const chest = await bringIn(page, 'Box', { x: 800, y: 420 });
   const prize = await bringIn(page, 'Prize', thing(page, chest));

@@ -19,14 +19,14 @@ import { Sign, type SignName } from './signs.tsx';
 
 const SIGNS: Readonly<Record<Words['tone'], { readonly sign: SignName; readonly className: string }>> = {
   ok: { sign: 'tick', className: 'head-sign head-sign-ok' },
+  look: { sign: 'look', className: 'head-sign head-sign-look' },
   stops: { sign: 'cross', className: 'head-sign head-sign-stop' },
-  empty: { sign: 'right', className: 'head-sign' },
+  open: { sign: 'right', className: 'head-sign' },
 };
 
 /** The answer to what is lifted, in the form of a verdict. */
 function withoutIt(assessment: Assessment, lifted: NodeId | undefined): Words | undefined {
-  const answer = lifted === undefined ? undefined : liftAnswer(assessment, lifted);
-  return answer && { tone: answer.isLost ? 'stops' : 'ok', first: answer.first, second: answer.second };
+  return lifted === undefined ? undefined : liftAnswer(assessment, lifted);
 }
 
 export function Verdict() {

@@ -3,6 +3,7 @@
 const DRAWINGS = {
   tick: 'M3 8.5l3.4 3.4L13 4.6',
   cross: 'M4 4l8 8M12 4l-8 8',
+  look: 'M8 2.5v7M8 13v.1',
   undo: 'M6 3L3 6l3 3M3 6h6a4 4 0 0 1 0 8H6',
   redo: 'M10 3l3 3-3 3M13 6H7a4 4 0 0 0 0 8h3',
   up: 'M8 13.5v-11M4 6.5l4-4 4 4',

@@ -4,10 +4,12 @@ import { codeOf } from '../game/codes.ts';
 import type { GameNode, Kind, NodeId } from '../game/model.ts';
 import { capital, type Say, sayer, sentence } from './say.ts';
 import type { Part, Sentence } from './sentence.ts';
+import { type Tone, toneOf } from './verdict.ts';
 
 export interface LiftAnswer {
   /** A prize falls. */
   readonly isLost: boolean;
+  readonly tone: Tone;
   /** What falls with it, in the order in which it would have been reached; the thing itself is not among them. */
   readonly fallen: readonly NodeId[];
   /** "Without Red tag, Keeper’s chest stays shut." */
@@ -30,6 +32,7 @@ export function liftAnswer(assessment: Assessment, id: NodeId): LiftAnswer | und
   if (measures.reached[index] !== 1) {
     return {
       isLost: false,
+      tone: toneWithout(assessment, false),
       fallen: [],
       first: sentence(capital(say.name(id)), ' is never reached anyway.'),
       second: [],
@@ -46,12 +49,14 @@ export function liftAnswer(assessment: Assessment, id: NodeId): LiftAnswer | und
   const fallen = gone.map(context.idOf);
   const prizes = fallen.filter((other) => game.nodes.get(other)?.kind === 'prize');
   if (node.kind === 'prize') prizes.unshift(id);
+  const isLost = prizes.length > 0;
   const told = firstToFall(assessment, index, gone);
   return {
-    isLost: prizes.length > 0,
+    isLost,
+    tone: toneWithout(assessment, isLost),
     fallen,
     first: withoutSentence(say, node, told),
-    second: whatIsLeft(assessment, left, prizes.length > 0),
+    second: whatIsLeft(assessment, left, isLost),
     falls: furtherFalls(
       say,
       prizes.filter((prize) => prize !== id && !told.includes(prize)),
@@ -59,6 +64,13 @@ export function liftAnswer(assessment: Assessment, id: NodeId): LiftAnswer | und
     ),
     rescue: rescue(say, node, told),
   };
+}
+
+/** A game that cannot be won, or has no prize, is no better without something. How long it takes then is not told. */
+function toneWithout(assessment: Assessment, isLost: boolean): Tone {
+  if (isLost) return 'stops';
+  const tone = toneOf(assessment);
+  return tone === 'look' ? 'ok' : tone;
 }
 
 /** What is told first: the boxes that stay shut; else what hangs directly on the thing; a prize only where nothing else falls. */
@@ -113,7 +125,10 @@ function whatFalls(say: Say, ids: readonly NodeId[]): Sentence {
   return sentence(say.names(ids, 3), ` ${ids.length === 1 ? one : many}`);
 }
 
-function whatIsLeft({ network, measures }: Assessment, left: Uint8Array, isLost: boolean): Sentence {
+function whatIsLeft(assessment: Assessment, left: Uint8Array, isLost: boolean): Sentence {
+  const { network, measures, canBeWon } = assessment;
+  // What can be done is counted without a look at codes, so it is not told where one of them stops the game.
+  if (measures.solvable && !canBeWon) return ['The game cannot be won anyway.'];
   let steps = 0;
   for (let node = 0; node < network.size; node++) {
     if (network.isStep[node] === 1 && left[node] === 1) steps += 1;

@@ -27,6 +27,11 @@ export function minutes(value: number): string {
 export function minutesInWords(value: number): string {
   const seconds = Math.round(value * 60);
   if (seconds < 60) return count(seconds, 'second');
+  return lessonInWords(value);
+}
+
+/** The minutes of a lesson, never as seconds: "0 minutes", "40 minutes". */
+export function lessonInWords(value: number): string {
   const text = figure(value);
   return `${text} ${text === '1' ? 'minute' : 'minutes'}`;
 }
@@ -43,6 +48,5 @@ export function minutesRange(low: number, high: number): string {
 /** "21 of 40 minutes": a time against the lesson. */
 export function minutesOf(value: number, lesson: number): string {
   const seconds = Math.round(value * 60);
-  const unit = lesson === 1 ? 'minute' : 'minutes';
-  return `${seconds < 60 ? `${seconds} s` : figure(value)} of ${figure(lesson)} ${unit}`;
+  return `${seconds < 60 ? `${seconds} s` : figure(value)} of ${lessonInWords(lesson)}`;
 }

@@ -1,60 +1,84 @@
 /** The verdict: can it be won, in a sentence whose underlined words lead to what they count. */
 import type { Fewest } from '../engine/measures.ts';
 import type { Assessment } from '../findings/assess.ts';
-import { doableSteps } from '../findings/doable.ts';
 import { lessonOf } from '../game/defaults.ts';
 import { findingHeadline } from './findings/index.ts';
-import { count, minutesInWords, minutesOf } from './numbers.ts';
+import { count, lessonInWords, minutesInWords, minutesOf } from './numbers.ts';
 import { sentence } from './say.ts';
 import type { Part, Sentence } from './sentence.ts';
 
+/** 'ok': it can be won. 'look': it can, but not within the lesson. 'stops': it cannot. 'open': there is no prize yet. */
+export type Tone = 'ok' | 'look' | 'stops' | 'open';
+
 export interface Verdict {
-  /** 'ok': it can be won. 'empty': there is nothing on the map. */
-  readonly tone: 'ok' | 'stops' | 'empty';
+  readonly tone: Tone;
   /** The answer, and what matters most. */
   readonly first: Sentence;
   /** What else is to be said, on a second line where there is room; may be empty. */
   readonly second: Sentence;
 }
 
-/** `fewest` is undefined as long as it is being searched for. */
-export function verdictOf(assessment: Assessment, fewest: Fewest | undefined): Verdict {
-  if (assessment.game.nodes.size === 0) {
-    return {
-      tone: 'empty',
-      first: [{ strong: 'Nothing to win yet.' }, ' Here it says whether the game can be won.'],
-      second: [],
-    };
-  }
-  return assessment.canBeWon ? won(assessment, fewest) : stopped(assessment);
+export function toneOf(assessment: Assessment): Tone {
+  if (assessment.network.prizes.length === 0) return 'open';
+  if (!assessment.canBeWon) return 'stops';
+  return isTooLong(assessment) ? 'look' : 'ok';
 }
 
-function won(assessment: Assessment, fewest: Fewest | undefined): Verdict {
+/** By a tenth of a minute or more: less nobody means. */
+function isTooLong({ game, measures }: Assessment): boolean {
+  return Math.round(measures.shortest * 10) > Math.round(lessonOf(game).minutes * 10);
+}
+
+/** `fewest` is undefined as long as it is being searched for. */
+export function verdictOf(assessment: Assessment, fewest: Fewest | undefined): Verdict {
+  const tone = toneOf(assessment);
+  switch (tone) {
+    case 'ok':
+    case 'look':
+      return { tone, first: won(assessment, fewest), second: lookSentence(assessment) };
+    case 'stops':
+      return stopped(assessment);
+    case 'open':
+      return nothingToWin(assessment);
+  }
+}
+
+function nothingToWin(assessment: Assessment): Verdict {
+  const noPrize = assessment.findings.find(({ code }) => code === 'noPrize');
+  const isEmpty = assessment.game.nodes.size === 0;
   return {
-    tone: 'ok',
+    tone: 'open',
     first: sentence(
-      { strong: 'It can be won.' },
+      { strong: 'Nothing to win yet.' },
       ' ',
-      timeSentence(assessment),
-      ' ',
-      stepsSentence(assessment, fewest),
+      isEmpty || !noPrize
+        ? 'Here it says whether the game can be won.'
+        : findingHeadline(assessment.game, noPrize),
     ),
-    second: lookSentence(assessment),
+    second: doneSentence(assessment),
   };
 }
 
+function won(assessment: Assessment, fewest: Fewest | undefined): Sentence {
+  return sentence(
+    ...(isTooLong(assessment)
+      ? [{ strong: 'Too long for the lesson.' }, ' It can be won, but ', tooLongSentence(assessment)]
+      : [{ strong: 'It can be won.' }, ' ', timeSentence(assessment)]),
+    ' ',
+    stepsSentence(assessment, fewest),
+  );
+}
+
+function tooLongSentence({ game, measures }: Assessment): Sentence {
+  const lesson = lessonInWords(lessonOf(game).minutes);
+  const shortest = minutesInWords(measures.shortest);
+  const text = shortest === lesson ? `a little more than ${shortest}` : shortest;
+  return ['without a hitch it takes ', { topic: 'time', text }, `, and the lesson has ${lesson}.`];
+}
+
 function timeSentence({ game, measures }: Assessment): Sentence {
-  const lesson = lessonOf(game).minutes;
-  const { shortest } = measures;
-  if (Math.round(shortest * 10) > Math.round(lesson * 10)) {
-    const time: Part = { topic: 'time', text: minutesInWords(shortest) };
-    return sentence(
-      'Without a hitch it takes ',
-      time,
-      `, longer than the lesson’s ${minutesInWords(lesson)}.`,
-    );
-  }
-  return ['Without a hitch: ', { topic: 'time', text: minutesOf(shortest, lesson) }, '.'];
+  const text = minutesOf(measures.shortest, lessonOf(game).minutes);
+  return ['Without a hitch: ', { topic: 'time', text }, '.'];
 }
 
 function stepsSentence({ measures }: Assessment, fewest: Fewest | undefined): Sentence {
@@ -88,17 +112,7 @@ function stopped(assessment: Assessment): Verdict {
           more === 1 ? ' stops it.' : ' stop it.',
         ]
       : [];
-  const { steps, of } = doableSteps(assessment);
-  const done: Sentence =
-    of === 0
-      ? []
-      : steps === of
-        ? [
-            of === 1 ? 'Its only ' : 'All ',
-            { topic: 'steps', text: of === 1 ? 'step' : count(of, 'step') },
-            ' can be done.',
-          ]
-        : [`${steps} of `, { topic: 'steps', text: count(of, 'step') }, ' can be done.'];
+  const done = doneSentence(assessment);
   return {
     tone: 'stops',
     first: sentence(
@@ -107,4 +121,21 @@ function stopped(assessment: Assessment): Verdict {
     ),
     second: sentence(rest, rest.length > 0 && done.length > 0 ? ' ' : '', done),
   };
+}
+
+/**
+ * How far it gets, as the order of play lists it. That order does not look at codes: where something that it reaches stops the
+ * game, the two would contradict each other, and nothing is said.
+ */
+function doneSentence({ network, measures, findings }: Assessment): Sentence {
+  const isHeld = findings.some(({ level, nodes: [culprit = ''] }) => {
+    const node = network.index.get(culprit);
+    return level === 'stops' && node !== undefined && measures.reached[node] === 1;
+  });
+  const all = network.isStep.reduce((sum, isStep) => sum + isStep, 0);
+  if (isHeld || all === 0) return [];
+  const steps: Part = { topic: 'steps', text: all === 1 ? 'step' : count(all, 'step') };
+  if (measures.steps < all)
+    return [`${measures.steps} of `, { ...steps, text: count(all, 'step') }, ' can be done.'];
+  return [all === 1 ? 'Its only ' : 'All ', steps, ' can be done.'];
 }

@@ -14,7 +14,7 @@ const small = assess(winnable());
 function lifted(id: string, assessment = small) {
   const answer = liftAnswer(assessment, id);
   if (!answer) throw new Error(`no answer for ${id}`);
-  const { first, second, falls, rescue, fallen, isLost } = answer;
+  const { first, second, falls, rescue, fallen, isLost, tone } = answer;
   return {
     first: plain(first),
     second: plain(second),
@@ -22,6 +22,7 @@ function lifted(id: string, assessment = small) {
     rescue: plain(rescue),
     fallen,
     isLost,
+    tone,
   };
 }
 
@@ -29,6 +30,7 @@ describe('what if nobody finds this', () => {
   it('names the box that stays shut, what is left, what falls, and the rescue', () => {
     expect(lifted('tag')).toEqual({
       isLost: true,
+      tone: 'stops',
       fallen: ['padlock', 'chest', 'map'],
       first: 'Without tag, chest stays shut.',
       second: 'The game cannot be won then. 3 of 4 steps can still be done.',
@@ -57,6 +59,7 @@ describe('what if nobody finds this', () => {
     const assessment = assess(winnable([{ id: 'extra', kind: 'clue', decoy: true }]));
     expect(lifted('extra', assessment)).toMatchObject({
       isLost: false,
+      tone: 'ok',
       first: 'Without extra, nothing else is missed.',
       second: 'The game can still be won. 4 of 5 steps can still be done.',
       rescue: 'Nothing has to be done: nothing hangs on it.',
@@ -68,6 +71,19 @@ describe('what if nobody finds this', () => {
     expect(lifted('tag', broken).first).toBe('tag is never reached anyway.');
     const partial = assess(winnable([{ id: 'note', kind: 'clue', in: 'shelf', leftOut: true }]));
     expect(liftAnswer(partial, 'note')).toBeUndefined();
+  });
+
+  it('calls no game won that cannot be won anyway', () => {
+    const wrong = { id: 'wheels', kind: 'fastener' as const, on: 'tin', type: 'number', code: '471' };
+    const extra = { id: 'extra', kind: 'clue' as const, decoy: true };
+    expect(lifted('extra', assess(winnable([wrong, extra])))).toMatchObject({
+      tone: 'stops',
+      second: 'The game cannot be won anyway.',
+    });
+    const shut = assess(winnable([{ id: 'tag', kind: 'key', in: 'chest' }]));
+    expect(lifted('tag', shut).tone).toBe('stops');
+    const open = assess(winnable([{ id: 'map', kind: 'clue', in: 'chest', decoy: true }]));
+    expect(lifted('note', open).tone).toBe('open');
   });
 
   it('asks with the verb that fits', () => {

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fewestSteps } from '../../src/engine/fewest.ts';
 import type { Fewest } from '../../src/engine/measures.ts';
@@ -6,6 +7,8 @@ import { emptyGame, type Game } from '../../src/game/model.ts';
 import { type Part, plain, type Sentence } from '../../src/words/sentence.ts';
 import { verdictOf } from '../../src/words/verdict.ts';
 import { type Change, winnable } from '../findings/small-games.ts';
+import { fixed } from '../game-of.ts';
+import { gameArbitrary } from '../random-game.ts';
 
 function verdict(game: Game, fewest?: Fewest | 'pending') {
   const assessment = assess(game);
@@ -61,9 +64,22 @@ describe('the verdict', () => {
 
   it('says when the shortest time is longer than the lesson', () => {
     const game: Game = { ...winnable(), head: { lesson: { minutes: 8 } } };
-    expect(verdict(game).first).toContain(
-      'Without a hitch it takes 9.3 minutes, longer than the lesson’s 8 minutes.',
+    const { tone, first } = verdict(game);
+    expect(tone).toBe('look');
+    expect(first).toBe(
+      'Too long for the lesson. It can be won, but without a hitch it takes 9.3 minutes, and the lesson has 8 minutes. All 4 steps are needed.',
     );
+  });
+
+  it('gives a lesson of no minutes in minutes', () => {
+    const { first } = verdict({ ...winnable(), head: { lesson: { minutes: 0 } } });
+    expect(first).toContain('and the lesson has 0 minutes.');
+  });
+
+  it('says so where a time too long reads like that of the lesson', () => {
+    const slow = winnable([{ id: 'sums', kind: 'puzzle', answer: '472', ...fixed(36.3) }]);
+    const { first } = verdict({ ...slow });
+    expect(first).toContain('it takes a little more than 40 minutes, and the lesson has 40 minutes.');
   });
 
   it('on a single step does not speak of all steps', () => {
@@ -90,12 +106,24 @@ describe('the verdict', () => {
     expect(second).toBe('3 of 4 steps can be done.');
   });
 
-  it('on a wrong code counts what can be done before it', () => {
-    const { first, second } = verdict(
+  it('on a wrong code counts no steps: the order of play goes on behind the lock', () => {
+    const { tone, first, second } = verdict(
       winnable([{ id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '471' }]),
     );
     expect(first).toBe('It cannot be won. The number lock on tin is set to 471, but sums gives 472.');
-    expect(second).toBe('2 of 4 steps can be done.');
+    expect(tone).toBe('stops');
+    expect(second).toBe('');
+  });
+
+  it('never counts other steps than the order of play', () => {
+    fc.assert(
+      fc.property(gameArbitrary(), (game) => {
+        const { first, second } = verdict(game, 'pending');
+        const told = /(\d+) of \d+ steps? can be done/.exec(`${first} ${second}`)?.[1];
+        if (told !== undefined) expect(assess(game).measures.order).toHaveLength(Number(told));
+      }),
+      { seed: 20240611, numRuns: 200 },
+    );
   });
 
   it('counts what else stops it', () => {
@@ -104,19 +132,22 @@ describe('the verdict', () => {
       { id: 'bolt', kind: 'fastener', on: 'chest', type: 'word' },
     ]);
     const { second, parts } = verdict(game);
-    expect(second).toBe('1 more thing stops it. 2 of 5 steps can be done.');
+    expect(second).toBe('1 more thing stops it.');
     expect(topics(parts)).toContain('stops: 1 more thing');
   });
 
   it('without a prize still says that all steps can be done', () => {
-    const { first, second } = verdict(winnable([{ id: 'map', kind: 'clue', in: 'chest', decoy: true }]));
-    expect(first).toBe('It cannot be won. There is no prize.');
+    const { tone, first, second } = verdict(
+      winnable([{ id: 'map', kind: 'clue', in: 'chest', decoy: true }]),
+    );
+    expect(tone).toBe('open');
+    expect(first).toBe('Nothing to win yet. There is no prize.');
     expect(second).toBe('All 5 steps can be done.');
   });
 
   it('on an empty map speaks of no fault', () => {
     const { tone, first, second } = verdict(emptyGame, 'pending');
-    expect(tone).toBe('empty');
+    expect(tone).toBe('open');
     expect(first).toBe('Nothing to win yet. Here it says whether the game can be won.');
     expect(second).toBe('');
   });
