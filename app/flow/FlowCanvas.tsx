@@ -23,7 +23,7 @@ import { PointedRing } from './PointedRing.tsx';
 import { PointerNote, RowMark } from './PointerNote.tsx';
 import {
   onNodeClick,
-  onNodeMouseEnter,
+  onNodeDoubleClick,
   onPaneClick,
   onPointerLeave,
   selectBy,
@@ -124,7 +124,7 @@ function Canvas() {
         onNodeDragStop={onNodeDragStop}
         onPaneClick={onPaneClick}
         onNodeClick={onNodeClick}
-        onNodeMouseEnter={onNodeMouseEnter}
+        onNodeDoubleClick={onNodeDoubleClick}
         zIndexMode="manual"
         elevateNodesOnSelect={false}
         elevateEdgesOnSelect={false}

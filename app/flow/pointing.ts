@@ -4,6 +4,7 @@ import type { NodeChange } from 'reactflow';
 import { create } from 'zustand';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import type { Route } from '../../src/map/layout.ts';
+import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
 import type { CardNode } from './card.ts';
 import { linkNear } from './links/near.ts';
@@ -42,6 +43,12 @@ function linkAt({ clientX, clientY }: At): LinkId | undefined {
   return linkNear(drawnRoutes, spot, REACH / instance.getZoom());
 }
 
+/** The thing on whose drawing something happens. */
+export function nodeUnder(target: EventTarget): NodeId | undefined {
+  const element = target instanceof Element ? target.closest('.react-flow__node') : null;
+  return element instanceof HTMLElement ? element.dataset['id'] : undefined;
+}
+
 export function onPaneClick(event: At): void {
   const link = linkAt(event);
   const view = useView.getState();
@@ -60,23 +67,29 @@ export function onNodeClick(event: At, node: CardNode): void {
   else if (slot.folded) view.setOpened(node.id, true);
 }
 
-export function onNodeMouseEnter(_event: unknown, node: CardNode): void {
-  useHover.setState({ node: node.id });
+/** Its name is to be typed. Not where the two clicks meant an arrow across a tray. */
+export function onNodeDoubleClick(_event: unknown, node: CardNode): void {
+  const view = useView.getState();
+  if (view.nodes.has(node.id) && !useGame.getState().readOnly) view.askName(node.id);
 }
 
 export function onPointerMove(event: At & { readonly target: EventTarget; readonly buttons: number }): void {
   notePointer({ x: event.clientX, y: event.clientY });
   if (event.buttons !== 0 || !(event.target instanceof Element)) return;
   const link = event.target.closest(SOLID) ? undefined : linkAt(event);
-  const { node, link: before } = useHover.getState();
-  const offThings = event.target.classList.contains('react-flow__pane');
-  if (link !== before || (offThings && node !== undefined)) {
-    useHover.setState({ link, node: offThings ? undefined : node });
-  }
+  const before = useHover.getState();
+  const node = event.target.closest('.flow-dot') ? before.node : nodeUnder(event.target);
+  if (link !== before.link || node !== before.node) useHover.setState({ link, node });
 }
 
 export function onPointerLeave(): void {
   notePointer(undefined);
+  pointAtNothing();
+}
+
+/** Until the pointer moves again. */
+export function pointAtNothing(): void {
+  useHover.setState({ node: undefined, link: undefined });
 }
 
 /** What the canvas says of selection goes into the view, which alone knows it. */

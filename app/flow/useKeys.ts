@@ -11,6 +11,7 @@ import { cancelPaletteDrag } from './drag/palette.ts';
 import { matRects } from './geometry.ts';
 import { cancelLinking } from './links/linking.ts';
 import { nudge } from './nudge.ts';
+import { nodeUnder, pointAtNothing } from './pointing.ts';
 import { bringIntoView } from './viewport.ts';
 
 const STEP = 8;
@@ -22,11 +23,6 @@ const DIRECTIONS = new Map([
   ['ArrowLeft', { x: -1, y: 0 }],
   ['ArrowRight', { x: 1, y: 0 }],
 ]);
-
-function nodeUnder(target: EventTarget): NodeId | undefined {
-  const element = target instanceof Element ? target.closest('.react-flow__node') : null;
-  return element instanceof HTMLElement ? element.dataset['id'] : undefined;
-}
 
 /** The focus that a click leaves behind means nothing. */
 function isByKeyboard(target: EventTarget): boolean {
@@ -42,6 +38,7 @@ export function useKeys(): Keys {
   useEffect(() => {
     const onEscape = (event: globalThis.KeyboardEvent) => {
       if (event.key !== 'Escape') return;
+      pointAtNothing();
       if (cancelDrag() || cancelLinking() || cancelPaletteDrag()) {
         event.preventDefault();
         event.stopPropagation();

@@ -3,7 +3,7 @@
 import type { PointerEvent } from 'react';
 import { useMemo } from 'react';
 import { useView } from '../store/view.ts';
-import { onPointerMove } from './pointing.ts';
+import { nodeUnder, onPointerMove } from './pointing.ts';
 
 const LONG = 500;
 /** A hand that holds still trembles by this much, in screen pixels. */
@@ -26,8 +26,7 @@ export function usePress(): Press {
     return {
       onPointerDown(event) {
         end();
-        const element = event.target instanceof Element ? event.target.closest('.react-flow__node') : null;
-        const id = element instanceof HTMLElement ? element.dataset['id'] : undefined;
+        const id = nodeUnder(event.target);
         if (id === undefined || event.button !== 0) return;
         start = { x: event.clientX, y: event.clientY };
         timer = setTimeout(() => useView.getState().lift(id), LONG);

@@ -115,3 +115,7 @@ export const useGame = create<GameState>()((set, get) => ({
   setProvenance: (provenance) => set({ provenance }),
   dismissRefusal: () => set({ refusal: undefined }),
 }));
+
+useGame.subscribe(({ game }, before) => {
+  if (game !== before.game) useView.getState().keepTo(game);
+});

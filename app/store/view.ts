@@ -1,6 +1,6 @@
 /** What is looked at, and how: selection, lifted thing, overlay, open boxes. Not part of the game and not undone. */
 import { create } from 'zustand';
-import type { LinkId, NodeId } from '../../src/game/model.ts';
+import type { Game, LinkId, NodeId } from '../../src/game/model.ts';
 
 const HEAT_KEY = 'latchmap.heat';
 
@@ -29,6 +29,8 @@ export interface ViewState {
   lift(id: NodeId | undefined): void;
   setHeat(heat: boolean): void;
   setOpened(id: NodeId, opened: boolean): void;
+  /** Lets go of what is no longer in the game. What was opened stays so, for when an undo brings it back. */
+  keepTo(game: Pick<Game, 'nodes' | 'links'>): void;
   /** For another game: nothing selected, lifted or opened. */
   reset(): void;
 }
@@ -62,9 +64,26 @@ export const useView = create<ViewState>()((set, get) => ({
     else next.delete(id);
     set({ opened: next });
   },
+  keepTo({ nodes, links }) {
+    const view = get();
+    const there = (id: NodeId | undefined) => (id !== undefined && nodes.has(id) ? id : undefined);
+    set({
+      nodes: within(view.nodes, nodes),
+      links: within(view.links, links),
+      pointed: within(view.pointed, nodes),
+      lifted: there(view.lifted),
+      naming: there(view.naming),
+    });
+  },
   reset: () =>
     set({ pointed: NONE, nodes: NONE, links: NONE, lifted: undefined, opened: NONE, naming: undefined }),
 }));
+
+/** The same set where all of it is there. */
+function within<Id>(ids: ReadonlySet<Id>, there: ReadonlyMap<Id, unknown>): ReadonlySet<Id> {
+  const left = [...ids].filter((id) => there.has(id));
+  return left.length === ids.size ? ids : new Set(left);
+}
 
 /** A setting is a convenience: where storage is refused it is simply not remembered. */
 function remembered(): boolean {

@@ -175,7 +175,9 @@ function cornerOf(kind: Kind, at: Spot): Spot {
 function addAt(kind: Kind, landing: Landing, at: Spot): void {
   const { apply } = useGame.getState();
   const id = freshId();
-  if (apply(addEdits(kind, id, landing, at))) useView.getState().select([id]);
+  if (!apply(addEdits(kind, id, landing, at))) return;
+  useView.getState().show([id]);
+  useView.getState().askName(id);
 }
 
 /**
@@ -193,7 +195,6 @@ export function addByClick(kind: Kind): boolean {
   if (!fits && kind === 'fastener') return false;
   const landing = fits ? inTray : { holder: null, before: null };
   addAt(kind, landing, freeSpot(currentLayout(), inView(), SIZES[kind]));
-  useView.getState().show(useView.getState().nodes);
   return true;
 }
 

@@ -2,6 +2,7 @@
 import { act, cleanup, render } from '@testing-library/react';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { follow, onNodeDragStart, onNodeDragStop } from '../../../app/flow/drag/nodeDrag.ts';
+import { onPointerLeave, useHover } from '../../../app/flow/pointing.ts';
 import { useMounted } from '../../../app/flow/viewport.ts';
 import { currentAssessment } from '../../../app/store/assessment.ts';
 import { useGame } from '../../../app/store/game.ts';
@@ -83,4 +84,15 @@ test('selecting draws no shape anew', () => {
 test('renaming draws what shows the name', () => {
   act(() => useGame.getState().apply([{ type: 'rename', id: 'note', name: 'Letter' }]));
   expect([...drawn.keys()]).toEqual(['note']);
+});
+
+test('the dot of what the pointer was at goes with Escape, and when the pointer leaves the map', async () => {
+  const dots = () => document.querySelectorAll('.flow-dot').length;
+  act(() => useHover.setState({ node: 'note' }));
+  expect(dots()).toBe(1);
+  act(() => void window.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape' })));
+  expect(dots()).toBe(0);
+  act(() => useHover.setState({ node: 'note' }));
+  act(() => onPointerLeave());
+  expect(dots()).toBe(0);
 });
