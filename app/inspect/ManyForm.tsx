@@ -76,13 +76,15 @@ function PutAllIn({ nodes }: { nodes: readonly GameNode[] }) {
 function HandsOfAll({ nodes }: { nodes: readonly GameNode[] }) {
   const values = new Set(nodes.map((node) => node.hands));
   const [only] = values;
+  const field = `hands ${nodes.map((node) => node.id).join(' ')}`;
   const write = (hands: number | undefined) => {
     const edits = nodes.map((node): Edit => ({ type: 'setFields', id: node.id, fields: { hands } }));
-    useGame.getState().apply(edits, `hands ${nodes.map((node) => node.id).join(' ')}`);
+    useGame.getState().apply(edits, field);
   };
   return (
     <section className="form-section form-short">
       <TextField
+        field={field}
         label={MANY.hands}
         shown={values.size === 1 && only !== undefined ? String(only) : ''}
         read={readHands}

@@ -3,6 +3,8 @@ import { useId } from 'react';
 import { type Reading, useDraft } from './draft.ts';
 
 export interface TextFieldProps<T> {
+  /** Names the field and the thing that it belongs to, such as `hands b1`. */
+  readonly field: string;
   readonly label: string;
   /** Where the section's heading says it already. */
   readonly labelAloud?: boolean;
@@ -19,7 +21,7 @@ export interface TextFieldProps<T> {
 
 export function TextField<T>(props: TextFieldProps<T>) {
   const id = useId();
-  const draft = useDraft(props.shown, props.read, props.write);
+  const draft = useDraft(props.field, props.shown, props.read, props.write);
   const said = [draft.wrong && `${id}-wrong`, props.hint && `${id}-hint`].filter(Boolean).join(' ');
   const field = {
     id,

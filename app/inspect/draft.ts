@@ -1,18 +1,12 @@
 /**
  * What is being typed into a field, apart from the value that the game has: the game keeps its last good value
- * while the field says what is wrong. The draft goes when the field is left with a good value, or when the game's value changes otherwise.
+ * while the field says what is wrong. A wrong draft stays until it is right, cleared, or the game's value changes otherwise.
  */
 import { useState } from 'react';
 import { useGame } from '../store/game.ts';
+import { keepDraft, useKeptDraft } from './kept.ts';
 
 export type Reading<T> = { readonly value: T } | { readonly wrong: string };
-
-interface Draft {
-  readonly raw: string;
-  readonly wrong: string | undefined;
-  /** The game's value when the field was left; undefined while it is being typed in. */
-  readonly leftAt: string | undefined;
-}
 
 export interface DraftField {
   readonly value: string;
@@ -22,24 +16,30 @@ export interface DraftField {
   readonly leave: () => void;
 }
 
+/** @param field names the field and the thing that it belongs to, such as `hands b1` */
 export function useDraft<T>(
+  field: string,
   shown: string,
   read: (raw: string) => Reading<T>,
   write: (value: T) => void,
 ): DraftField {
-  const [stored, setDraft] = useState<Draft>();
-  const draft = stored && (stored.leftAt === undefined || stored.leftAt === shown) ? stored : undefined;
+  // Good text stands as it is typed, until the field is left and shows what the game made of it.
+  const [typing, setTyping] = useState<string>();
+  const [typed] = useKeptDraft(field, shown)?.typed ?? [];
+  const value = typed ?? typing ?? shown;
+  const reading = read(value);
 
   return {
-    value: draft?.raw ?? shown,
-    wrong: draft?.wrong,
+    value,
+    wrong: 'wrong' in reading ? reading.wrong : undefined,
     change(raw) {
-      const reading = read(raw);
-      setDraft({ raw, wrong: 'wrong' in reading ? reading.wrong : undefined, leftAt: undefined });
-      if ('value' in reading) write(reading.value);
+      const next = read(raw);
+      setTyping('value' in next ? raw : undefined);
+      keepDraft(field, 'value' in next ? undefined : { typed: [raw], of: shown });
+      if ('value' in next) write(next.value);
     },
     leave() {
-      setDraft(draft?.wrong === undefined ? undefined : { ...draft, leftAt: shown });
+      setTyping(undefined);
       useGame.getState().settle();
     },
   };

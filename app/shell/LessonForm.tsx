@@ -59,8 +59,15 @@ export default function LessonForm({ onClose }: { onClose: () => void }) {
   return (
     <Dialog title={LESSON.title} close={LESSON.done} onClose={onClose}>
       <fieldset className="lesson-form" disabled={readOnly}>
-        <TextField label={LESSON.gameTitle} shown={title ?? ''} read={readText} write={writeTitle} />
         <TextField
+          field="title"
+          label={LESSON.gameTitle}
+          shown={title ?? ''}
+          read={readText}
+          write={writeTitle}
+        />
+        <TextField
+          field="summary"
           label={LESSON.summary}
           shown={summary ?? ''}
           read={readText}
@@ -69,6 +76,7 @@ export default function LessonForm({ onClose }: { onClose: () => void }) {
         />
         <div className="lesson-form-figures">
           <TextField
+            field="lesson ages"
             label={LESSON.ages}
             shown={lesson?.ages ?? ''}
             read={readText}
@@ -78,6 +86,7 @@ export default function LessonForm({ onClose }: { onClose: () => void }) {
           {FIGURES.map(({ field, label, read }) => (
             <TextField
               key={field}
+              field={`lesson ${field}`}
               label={label}
               shown={lesson?.[field] === undefined ? '' : String(lesson[field])}
               read={read}
@@ -112,6 +121,7 @@ function Objectives() {
         {objectives.map(({ id, text, code }, i) => (
           <li key={id}>
             <TextField
+              field={`objective ${id}`}
               label={LESSON.objective(i + 1)}
               labelAloud
               shown={text}
@@ -120,6 +130,7 @@ function Objectives() {
               lines={2}
             />
             <TextField
+              field={`objective code ${id}`}
               label={LESSON.objectiveCode(i + 1)}
               labelAloud
               shown={code ?? ''}

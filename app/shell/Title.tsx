@@ -13,7 +13,7 @@ export function Title() {
   const title = useGame((state) => state.game.head.title ?? '');
   const readOnly = useGame((state) => state.readOnly);
   const [changing, setChanging] = useState(false);
-  const draft = useDraft(title, readText, writeTitle);
+  const draft = useDraft('title', title, readText, writeTitle);
   const input = useRef<HTMLInputElement>(null);
   const shown = title.trim() === '' ? TITLE.nameless : title;
 

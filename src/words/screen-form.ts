@@ -38,7 +38,7 @@ export const FORM = {
   changeCode: 'change',
   addSymbol: 'Add',
   directions: { U: 'up', D: 'down', L: 'left', R: 'right' },
-  directionHint: 'Type U, D, L, R or press the arrows.',
+  directionHint: 'Press the arrows, or type up, down, left, right or U, D, L, R.',
   liesIn: 'Lies in',
   on: 'On',
   putIn: 'Put it in…',
@@ -104,12 +104,14 @@ export const KIND_GROUPS: Readonly<Record<Kind, string>> = {
 /** What is wrong with what was typed. */
 export const WRONG = {
   minutes: 'Write a time: 45 s, 1.5 or 1:30.',
-  allThree: 'Write all three times, or none.',
-  order: 'At best is the shortest, at worst the longest.',
+  timesMissing: (missing: readonly string[]) =>
+    `${list(missing.map((label) => `‘${label}’`))} ${missing.length === 1 ? 'is' : 'are'} missing. Until all three are there, the time stays as it was.`,
+  order: 'At best is the shortest, at worst the longest. Until they are in order, the time stays as it was.',
   wholeNumber: 'Write a whole number.',
   fromOne: 'Write a whole number from 1.',
   places: 'Write the places as numbers from 1: 1, 3.',
   placesTwice: 'A place is filled once.',
+  directions: 'The lock takes only up, down, left and right. What was there before stays.',
   minuteOfPlay: 'Write the minute of play: 12 or 1:30.',
   lessonMinutes: 'Write the minutes of the lesson: 40.',
 };

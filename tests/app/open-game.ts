@@ -27,8 +27,10 @@ export const LINKS: readonly GameLink[] = [
   { id: 'l2', from: 'sum', to: 'lock' },
 ];
 
+let opened = 0;
+
 export function openGame(game: Game = gameOf(NODES, LINKS)): void {
-  useGame.getState().open(game, { id: 'game', revision: 0 });
+  useGame.getState().open(game, { id: `game${opened++}`, revision: 0 });
   useView.getState().reset();
 }
 

@@ -3,6 +3,7 @@ import { Fragment, useEffect, useId, useRef, useState } from 'react';
 import { normaliseCode, symbolsOf } from '../../../src/game/codes.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
 import { Sign, type SignName } from '../../shell/signs.tsx';
+import { readDirections } from '../directions.ts';
 import { useDraft } from '../draft.ts';
 import { readText } from '../TextField.tsx';
 import { typeField } from '../write.ts';
@@ -39,7 +40,13 @@ export interface CodeFieldProps {
 export function CodeField({ id, field, label, raw, directions }: CodeFieldProps) {
   const inputId = useId();
   const [changing, setChanging] = useState(false);
-  const draft = useDraft(raw ?? '', readText, (value) => typeField(id, field, value));
+  const write = (value: string | undefined) => typeField(id, field, value);
+  const draft = useDraft(
+    `${directions ? 'directions' : field} ${id}`,
+    raw ?? '',
+    directions ? readDirections : readText,
+    write,
+  );
   const symbols = symbolsOf(normaliseCode(draft.value)).map((symbol, at) => ({
     symbol,
     key: `${at} ${symbol}`,
@@ -53,6 +60,9 @@ export function CodeField({ id, field, label, raw, directions }: CodeFieldProps)
   const leave = (event: React.FocusEvent) => {
     if (whole.current?.contains(event.relatedTarget)) return;
     setChanging(false);
+    // Words that stood there before the lock was one of directions.
+    const reading = readDirections(draft.value);
+    if (directions && 'value' in reading && reading.value !== raw) write(reading.value);
     draft.leave();
   };
   const plates = symbols.map(({ symbol, key }) => (
@@ -61,7 +71,7 @@ export function CodeField({ id, field, label, raw, directions }: CodeFieldProps)
     </Fragment>
   ));
 
-  if (!changing && symbols.length > 0) {
+  if (!changing && symbols.length > 0 && draft.wrong === undefined) {
     return (
       <button
         type="button"
@@ -87,6 +97,8 @@ export function CodeField({ id, field, label, raw, directions }: CodeFieldProps)
         autoComplete="off"
         autoCapitalize="characters"
         spellCheck={false}
+        aria-invalid={draft.wrong !== undefined}
+        aria-describedby={draft.wrong && `${inputId}-wrong`}
         onChange={(event) => {
           setChanging(true);
           draft.change(event.target.value);
@@ -95,6 +107,11 @@ export function CodeField({ id, field, label, raw, directions }: CodeFieldProps)
           if (event.key === 'Enter' || event.key === 'Escape') event.currentTarget.blur();
         }}
       />
+      {draft.wrong && (
+        <p className="field-error" id={`${inputId}-wrong`}>
+          {draft.wrong}
+        </p>
+      )}
       {directions && (
         <div className="code-directions">
           {DIRECTIONS.map((letter) => (
@@ -105,7 +122,7 @@ export function CodeField({ id, field, label, raw, directions }: CodeFieldProps)
               aria-label={`${FORM.addSymbol} ${FORM.directions[letter]}`}
               onClick={() => {
                 setChanging(true);
-                draft.change(`${draft.value}${letter}`);
+                draft.change(`${draft.wrong === undefined ? draft.value : (raw ?? '')}${letter}`);
               }}
             >
               <Sign name={DRAWN[letter]} />

@@ -23,6 +23,7 @@ export function Hands({ node }: { node: GameNode }) {
   return (
     <section className="form-section form-short">
       <TextField
+        field={`hands ${node.id}`}
         label={FORM.hands}
         shown={node.hands === undefined ? '' : String(node.hands)}
         read={readHands}

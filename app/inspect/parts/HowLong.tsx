@@ -4,6 +4,7 @@ import { defaultMinutes } from '../../../src/game/defaults.ts';
 import type { Estimate, GameNode } from '../../../src/game/model.ts';
 import { FORM, usualTime, WRONG } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
+import { keepDraft, useKeptDraft } from '../kept.ts';
 import { parseMinutes, typedMinutes } from '../minutes.ts';
 import { Section } from '../Section.tsx';
 import { typeField } from '../write.ts';
@@ -35,15 +36,15 @@ function readEstimate(typed: Typed): EstimateReading {
   if (bad.length > 0) return { wrong: WRONG.minutes, columns: bad };
   const { low, likely, high } = times;
   if (low === undefined || likely === undefined || high === undefined) {
-    return { wrong: WRONG.allThree, columns: empty };
+    const missing = COLUMNS.filter(([column]) => empty.includes(column)).map(([, label]) => label);
+    return { wrong: WRONG.timesMissing(missing), columns: empty };
   }
   if (low > likely) return { wrong: WRONG.order, columns: ['low', 'likely'] };
   if (likely > high) return { wrong: WRONG.order, columns: ['likely', 'high'] };
   return { value: { low, likely, high } };
 }
 
-function shownEstimate(node: GameNode): Typed {
-  const { minutes } = node;
+function shownEstimate({ minutes }: GameNode): Typed {
   return {
     low: minutes ? typedMinutes(minutes.low) : '',
     likely: minutes ? typedMinutes(minutes.likely) : '',
@@ -51,27 +52,37 @@ function shownEstimate(node: GameNode): Typed {
   };
 }
 
+const inOrder = (typed: Typed) => [typed.low, typed.likely, typed.high];
+
 export function HowLong({ node }: { node: GameNode }) {
   const id = useId();
+  const field = `minutes ${node.id}`;
   const shown = shownEstimate(node);
-  const [draft, setDraft] = useState<{ typed: Typed; left: boolean; of: Estimate | undefined }>();
-  // A draft that was left holds only as long as the game's estimate is the one it was left at.
-  const live = draft && (!draft.left || draft.of === node.minutes) ? draft : undefined;
-  const typed = live?.typed ?? shown;
+  const of = inOrder(shown).join(' ');
+  const kept = useKeptDraft(field, of);
+  // Good times stand as they are typed, until the three are left.
+  const [typing, setTyping] = useState<Typed>();
+  const [filling, setFilling] = useState(false);
+  const [low = '', likely = '', high = ''] = kept?.typed ?? [];
+  const typed = kept ? { low, likely, high } : (typing ?? shown);
   const usual = defaultMinutes(node);
   const reading = readEstimate(typed);
   // While the three are being filled in, they are not wrong yet.
-  const wrong = live?.left && 'wrong' in reading ? reading : undefined;
+  const wrong = !filling && 'wrong' in reading ? reading : undefined;
 
   const change = (column: Column, raw: string) => {
     const next = { ...typed, [column]: raw };
-    setDraft({ typed: next, left: false, of: node.minutes });
     const result = readEstimate(next);
-    if ('value' in result) typeField(node.id, 'minutes', result.value);
+    const good = 'value' in result;
+    setFilling(true);
+    setTyping(good ? next : undefined);
+    keepDraft(field, good ? undefined : { typed: inOrder(next), of });
+    if (good) typeField(node.id, 'minutes', result.value);
   };
   const leave = (event: React.FocusEvent<HTMLFieldSetElement>) => {
     if (event.currentTarget.contains(event.relatedTarget)) return;
-    setDraft('wrong' in reading ? { typed, left: true, of: node.minutes } : undefined);
+    setFilling(false);
+    setTyping(undefined);
     useGame.getState().settle();
   };
 

@@ -8,6 +8,7 @@ export function NameField({ node }: { node: GameNode }) {
   return (
     <section className="form-section">
       <TextField
+        field={`name ${node.id}`}
         label={FORM.name}
         shown={node.name}
         replaced={node.name === newName(node.kind)}

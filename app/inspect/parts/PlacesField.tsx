@@ -16,6 +16,7 @@ function readPlaces(raw: string): Reading<readonly number[] | undefined> {
 export function PlacesField({ link, hint }: { link: GameLink; hint?: string }) {
   return (
     <TextField
+      field={`places ${link.id}`}
       label={FORM.places}
       shown={link.at?.join(', ') ?? ''}
       read={readPlaces}

@@ -8,6 +8,7 @@ export function Texts({ node }: { node: GameNode }) {
   return (
     <section className="form-section form-stack">
       <TextField
+        field={`text ${node.id}`}
         label={FORM.pupilsRead}
         shown={node.text ?? ''}
         read={readText}
@@ -16,6 +17,7 @@ export function Texts({ node }: { node: GameNode }) {
         lines={node.text && node.text.length > 70 ? 4 : 2}
       />
       <TextField
+        field={`note ${node.id}`}
         label={FORM.forTeacher}
         shown={node.note ?? ''}
         read={readText}

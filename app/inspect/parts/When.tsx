@@ -19,6 +19,7 @@ export function When({ node }: { node: GameNode }) {
       {given && (
         <div className="form-short">
           <TextField
+            field={`atMinute ${node.id}`}
             label={FORM.atMinute}
             shown={node.atMinute === undefined ? '' : typedMinutes(node.atMinute).replace(/ min$/, '')}
             read={readMinuteOfPlay}

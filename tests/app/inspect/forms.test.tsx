@@ -81,9 +81,9 @@ describe('how long it takes', () => {
     const [best] = fields();
     if (!best) throw new Error('three fields');
     type(best, '1');
-    expect(screen.queryByText('Write all three times, or none.')).toBeNull();
+    expect(screen.queryByText(/are missing/)).toBeNull();
     fireEvent.blur(best);
-    expect(screen.getByText('Write all three times, or none.')).toBeTruthy();
+    expect(screen.getByText(/^‘as a rule’ and ‘at worst’ are missing/)).toBeTruthy();
     expect(node('lock')?.minutes).toBeUndefined();
   });
 
@@ -95,13 +95,59 @@ describe('how long it takes', () => {
     type(rule, '2');
     type(worst, '6');
     fireEvent.blur(worst);
-    expect(screen.getByText('At best is the shortest, at worst the longest.')).toBeTruthy();
+    expect(screen.getByText(/^At best is the shortest, at worst the longest/)).toBeTruthy();
     expect([best, rule, worst].map((field) => field.getAttribute('aria-invalid'))).toEqual([
       'true',
       'true',
       'false',
     ]);
     expect(node('lock')?.minutes).toBeUndefined();
+  });
+});
+
+describe('times that are not right yet', () => {
+  const texts = () =>
+    ['at best', 'as a rule', 'at worst'].map((label) => screen.getByLabelText<HTMLInputElement>(label).value);
+  const selectAnotherAndBack = () => {
+    act(() => useView.getState().select(['sum']));
+    act(() => useView.getState().select(['lock']));
+  };
+
+  test('stay as typed when something else is selected meanwhile, and say what is missing', () => {
+    openForm('lock');
+    type(screen.getByLabelText('as a rule'), '40');
+    type(screen.getByLabelText('at worst'), '60');
+    // The map takes the pointer without the field being left.
+    selectAnotherAndBack();
+    expect(texts()).toEqual(['', '40', '60']);
+    expect(screen.getByText(/^‘at best’ is missing/)).toBeTruthy();
+    type(screen.getByLabelText('at best'), '20');
+    expect(node('lock')?.minutes).toEqual({ low: 20, likely: 40, high: 60 });
+  });
+
+  test('one field can be cleared, and clearing all three takes the times away', () => {
+    openForm('lock');
+    type(screen.getByLabelText('at best'), '20');
+    type(screen.getByLabelText('as a rule'), '40');
+    type(screen.getByLabelText('at worst'), '60');
+    fireEvent.blur(screen.getByLabelText('at worst'));
+    type(screen.getByLabelText('at best'), '');
+    selectAnotherAndBack();
+    expect(texts()).toEqual(['', '40 min', '60 min']);
+    expect(node('lock')?.minutes).toEqual({ low: 20, likely: 40, high: 60 });
+    type(screen.getByLabelText('as a rule'), '');
+    type(screen.getByLabelText('at worst'), '');
+    expect(node('lock')?.minutes).toBeUndefined();
+    selectAnotherAndBack();
+    expect(texts()).toEqual(['', '', '']);
+  });
+
+  test('are gone with the game that they belong to', () => {
+    openForm('lock');
+    type(screen.getByLabelText('as a rule'), '40');
+    act(() => openGame());
+    act(() => useView.getState().select(['lock']));
+    expect(texts()).toEqual(['', '', '']);
   });
 });
 
@@ -147,6 +193,50 @@ describe('a lock', () => {
       fireEvent.click(screen.getByRole('button', { name: `Add ${way}` }));
     }
     expect(node('lock')).toMatchObject({ code: 'UDL' });
+  });
+});
+
+describe('directions', () => {
+  const withDirections = () =>
+    openGame(
+      gameOf(
+        NODES.map((each) => (each.kind === 'fastener' ? { ...each, type: 'direction', code: 'U' } : each)),
+        LINKS,
+      ),
+    );
+
+  test('are read from words and stored as letters', () => {
+    withDirections();
+    openForm('lock');
+    fireEvent.click(screen.getByRole('button', { name: /^Code/ }));
+    const code = screen.getByRole('textbox', { name: 'Code' });
+    type(code, 'up left up down');
+    expect(node('lock')).toMatchObject({ code: 'ULUD' });
+    fireEvent.blur(code);
+    expect(screen.getByRole('button', { name: /^Code U L U D/ })).toBeTruthy();
+  });
+
+  test('anything else is refused at the field, and the last good code stays', () => {
+    withDirections();
+    openForm('lock');
+    fireEvent.click(screen.getByRole('button', { name: /^Code/ }));
+    const code = screen.getByRole('textbox', { name: 'Code' });
+    type(code, 'UD7');
+    expect(node('lock')).toMatchObject({ code: 'U' });
+    expect(code.getAttribute('aria-invalid')).toBe('true');
+    fireEvent.blur(code);
+    expect(screen.getByText(/takes only up, down, left and right/)).toBeTruthy();
+  });
+
+  test('the puzzle that feeds such a lock has the arrow buttons too', () => {
+    withDirections();
+    act(
+      () => void useGame.getState().apply([{ type: 'setFields', id: 'sum', fields: { answer: undefined } }]),
+    );
+    openForm('sum');
+    fireEvent.click(screen.getByRole('button', { name: 'Add up' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Add left' }));
+    expect(node('sum')).toMatchObject({ answer: 'UL' });
   });
 });
 

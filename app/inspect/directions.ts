@@ -1,0 +1,16 @@
+/** Moves of a direction lock as a teacher types them: arrows, U D L R, or words, run together or apart. */
+import { normaliseCode } from '../../src/game/codes.ts';
+import { WRONG } from '../../src/words/screen-form.ts';
+import type { Reading } from './draft.ts';
+
+const BETWEEN = /[,;.:/>–-]/gu;
+/** The last word may still be on its way. */
+const MOVES = /^(?:UP|DOWN|LEFT|RIGHT|[UDLR])*(?:DOW?|LEF?|RIG?H?)?$/u;
+const REST_OF_WORD = /(?<=U)P|(?<=D)OW?N?|(?<=L)EF?T?|(?<=R)IG?H?T?/gu;
+
+/** As the document stores them: 'up, ←' as 'UL'. */
+export function readDirections(raw: string): Reading<string | undefined> {
+  const moves = normaliseCode(raw).replace(BETWEEN, '');
+  if (!MOVES.test(moves)) return { wrong: WRONG.directions };
+  return { value: moves === '' ? undefined : moves.replace(REST_OF_WORD, '') };
+}

@@ -1,0 +1,24 @@
+import { describe, expect, test } from 'vitest';
+import { readDirections } from '../../../app/inspect/directions.ts';
+
+describe('directions as a teacher types them', () => {
+  test.each([
+    ['up left up down', 'ULUD'],
+    ['UPLEFTUPDOWN', 'ULUD'],
+    ['Up, down, right', 'UDR'],
+    ['u d l r', 'UDLR'],
+    ['↑ ⬅️ ↓→', 'ULDR'],
+    ['up-left-d', 'ULD'],
+    ['up lef', 'UL'],
+  ])('%s', (raw, stored) => {
+    expect(readDirections(raw)).toEqual({ value: stored });
+  });
+
+  test('nothing typed takes the code away', () => {
+    expect(readDirections('  ')).toEqual({ value: undefined });
+  });
+
+  test.each(['472', 'upp', 'north', 'U1', 'forward', 'lefright'])('not directions: %s', (raw) => {
+    expect(readDirections(raw)).toHaveProperty('wrong');
+  });
+});
