@@ -1,5 +1,5 @@
 /** A labelled field of one line or several, bound to a value of the game through a draft. */
-import { useId } from 'react';
+import { useEffect, useId, useRef } from 'react';
 import { type Reading, useDraft } from './draft.ts';
 
 export interface TextFieldProps<T> {
@@ -17,11 +17,23 @@ export interface TextFieldProps<T> {
   readonly numeric?: boolean;
   /** The first click marks all of it, so that typing replaces it. */
   readonly replaced?: boolean;
+  /** Takes the focus with all its text marked, and says that it has. */
+  readonly asked?: boolean;
+  readonly onAsked?: () => void;
+  readonly maxLength?: number;
 }
 
 export function TextField<T>(props: TextFieldProps<T>) {
   const id = useId();
   const draft = useDraft(props.field, props.shown, props.read, props.write);
+  const { asked = false, onAsked } = props;
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (!asked) return;
+    input.current?.focus();
+    input.current?.select();
+    onAsked?.();
+  }, [asked, onAsked]);
   const said = [draft.wrong && `${id}-wrong`, props.hint && `${id}-hint`].filter(Boolean).join(' ');
   const field = {
     id,
@@ -43,7 +55,13 @@ export function TextField<T>(props: TextFieldProps<T>) {
         {props.label}
       </label>
       {props.lines === undefined ? (
-        <input {...field} inputMode={props.numeric ? 'numeric' : 'text'} autoComplete="off" />
+        <input
+          {...field}
+          ref={input}
+          inputMode={props.numeric ? 'numeric' : 'text'}
+          autoComplete="off"
+          maxLength={props.maxLength}
+        />
       ) : (
         <textarea {...field} rows={props.lines} />
       )}

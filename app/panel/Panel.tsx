@@ -5,6 +5,7 @@
 import { lazy, Suspense, useEffect, useRef } from 'react';
 import { PAGE, PANEL } from '../../src/words/screen.ts';
 import { Sign } from '../shell/signs.tsx';
+import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
 import { LiftPanel } from './LiftPanel.tsx';
 import { Overview } from './Overview.tsx';
@@ -15,7 +16,7 @@ const Inspector = lazy(() => import('../inspect/Inspector.tsx'));
 
 export function Panel() {
   const lifted = useView((view) => view.lifted);
-  const selected = useView((view) => view.nodes.size + view.links.size > 0);
+  const selected = useSelected();
   const open = usePanel((state) => state.open);
   const panel = useRef<HTMLElement>(null);
   const mode = lifted !== undefined ? 'lift' : selected ? 'form' : 'overview';
@@ -51,6 +52,15 @@ export function Panel() {
         )}
       </aside>
     </>
+  );
+}
+
+/** Something that is there is selected: what an undo took away has no form. */
+function useSelected(): boolean {
+  const nodes = useView((view) => view.nodes);
+  const links = useView((view) => view.links);
+  return useGame(
+    ({ game }) => [...nodes].some((id) => game.nodes.has(id)) || [...links].some((id) => game.links.has(id)),
   );
 }
 

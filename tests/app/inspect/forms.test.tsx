@@ -60,6 +60,29 @@ describe('typing', () => {
   });
 });
 
+describe('the name', () => {
+  test('is typed at once when it is asked for, and only then', () => {
+    openForm('sum');
+    expect(document.activeElement).toBe(document.body);
+    act(() => useView.getState().askName('note'));
+    const name = screen.getByLabelText<HTMLInputElement>('Name');
+    expect(document.activeElement).toBe(name);
+    expect(name.value.slice(name.selectionStart ?? 0, name.selectionEnd ?? 0)).toBe('Torn note');
+    expect(useView.getState().naming).toBeUndefined();
+  });
+
+  test('is asked for again of the thing that is in the form already', () => {
+    openForm('sum');
+    act(() => useView.getState().askName('sum'));
+    expect(document.activeElement).toBe(screen.getByLabelText('Name'));
+  });
+
+  test('has an end', () => {
+    openForm('sum');
+    expect(screen.getByLabelText<HTMLInputElement>('Name').maxLength).toBe(200);
+  });
+});
+
 describe('how long it takes', () => {
   const fields = () =>
     ['at best', 'as a rule', 'at worst'].map((label) => screen.getByLabelText<HTMLInputElement>(label));

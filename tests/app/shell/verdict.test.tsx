@@ -102,6 +102,12 @@ describe('the panel', () => {
     expect(screen.getByRole('heading', { name: 'Stops the game' })).toBeTruthy();
   });
 
+  test('has no form for what an undo took away', () => {
+    render(<Panel />);
+    act(() => useView.getState().select(['gone']));
+    expect(screen.getByRole('heading', { name: 'Order of play' })).toBeTruthy();
+  });
+
   test('shows what a finding speaks of', () => {
     lockedIn();
     render(<Panel />);
