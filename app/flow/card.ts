@@ -12,8 +12,8 @@ export interface Heat {
   readonly text: string;
 }
 
-/** `keptShut`: cannot be opened either, but no prize hangs on it. */
-export type LockState = 'cannotOpen' | 'keptShut' | 'staysShut';
+/** `keptShut`: cannot be opened either, but no prize hangs on it. `wrongCode`: what pupils find out does not open it, and a prize hangs on that. */
+export type LockState = 'cannotOpen' | 'keptShut' | 'wrongCode' | 'staysShut';
 
 /** What the analysis says of one node, as far as it is drawn. */
 export interface Look {

@@ -1,4 +1,5 @@
 /** The nodes of the canvas from layout and analysis: one object for each, the same for as long as nothing in it changed. */
+import { isLeftOut } from '../../src/engine/left-out.ts';
 import { codeOf } from '../../src/game/codes.ts';
 import type { Game, GameNode, NodeId } from '../../src/game/model.ts';
 import type { MapLayout, Slot } from '../../src/map/layout.ts';
@@ -133,17 +134,12 @@ function zIndexOf(slot: Slot): number {
 function classOf(scene: Scene, node: GameNode, look: Look): string {
   const names = [];
   if (isInside(scene.layout, node.id)) names.push('flow-inside');
-  if (isOut(scene.game, node)) names.push('flow-out');
+  if (isLeftOut(scene.game, node.id)) names.push('flow-out');
   if (look.pale) names.push('flow-pale');
   if (look.culprit) names.push('flow-culprit');
-  if (look.state === 'cannotOpen') names.push('flow-blocked');
+  if (look.state === 'cannotOpen' || look.state === 'wrongCode') names.push('flow-blocked');
   if (scene.lifted === node.id) names.push('flow-lifted');
   return names.join(' ');
-}
-
-/** Not used this time; a box that is left out takes its locks with it. */
-function isOut(game: Game, node: GameNode): boolean {
-  return node.leftOut === true || (node.kind === 'fastener' && game.nodes.get(node.on)?.leftOut === true);
 }
 
 /** Hidden when the map is drawn small: what lies in a place but boxes, and all that lies in boxes. */

@@ -1,31 +1,30 @@
 /** What the analysis says of each node, as far as it is drawn. */
+import { isLonger } from '../../src/engine/compare.ts';
 import { stopsTheGame } from '../../src/engine/stops.ts';
 import { onlyWith } from '../../src/engine/ties.ts';
 import { without } from '../../src/engine/without.ts';
 import type { Assessment } from '../../src/findings/assess.ts';
+import type { Finding, FindingWith } from '../../src/findings/finding.ts';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import { same } from '../../src/map/same.ts';
 import { HEAT } from '../../src/words/canvas.ts';
 import type { Heat, LockState, Look } from './card.ts';
 import { scaleEnd } from './scale.ts';
 
-/** Below this a step adds nothing that could be told. */
-const NOTHING = 1e-6;
-
 /** The right end of the time overlay's scale in minutes; undefined when no step adds anything. */
 export function heatEndOf({ measures }: Assessment): number | undefined {
   const most = measures.drag.reduce((a, b) => Math.max(a, b), 0);
-  return measures.solvable && most > NOTHING ? scaleEnd(most) : undefined;
+  return measures.solvable && isLonger(most, 0) ? scaleEnd(most) : undefined;
 }
 
 /** The tint of every step that adds to the end, and of those that tie. */
 export function heatOf({ network, measures }: Assessment): ReadonlyMap<NodeId, Heat> {
   const heat = new Map<NodeId, Heat>();
   if (!measures.solvable) return heat;
-  const end = scaleEnd(measures.drag.reduce((a, b) => Math.max(a, b), NOTHING));
+  const end = scaleEnd(measures.drag.reduce((a, b) => Math.max(a, b), 0));
   network.ids.forEach((id, index) => {
     const drag = measures.drag[index] ?? 0;
-    if (drag > NOTHING) heat.set(id, { share: drag / end, text: HEAT.minutes(drag) });
+    if (isLonger(drag, 0)) heat.set(id, { share: drag / end, text: HEAT.minutes(drag) });
     else if (measures.tied[index] === 1) {
       const others = onlyWith(network, measures, index).map((other) => measures.number[other] ?? 0);
       heat.set(id, { share: undefined, text: HEAT.onlyWith(others.toSorted((a, b) => a - b)) });
@@ -57,21 +56,30 @@ export function looksOf(
   before: ReadonlyMap<NodeId, Look>,
 ): ReadonlyMap<NodeId, Look> {
   const { network, measures, findings } = assessment;
-  const culprits = new Set(
-    findings.filter(({ level }) => level === 'stops').flatMap(({ nodes }) => nodes.slice(0, 1)),
+  const stopping = findings.filter(({ level }) => level === 'stops');
+  const culprits = new Set(stopping.flatMap(({ nodes }) => nodes.slice(0, 1)));
+  const wrong = new Set(
+    stopping.flatMap((finding) => (isWrongCode(finding) ? [finding.values.fastener] : [])),
   );
   const looks = new Map<NodeId, Look>();
   network.ids.forEach((id, index) => {
     const pale = fallen.has(id);
     looks.set(id, {
       number: pale ? 0 : (measures.number[index] ?? 0),
-      state: lockState(assessment, index, pale, fallen.size > 0),
+      state: lockState(assessment, index, pale, fallen.size > 0, wrong),
       culprit: culprits.has(id) && fallen.size === 0,
       pale,
-      heat: heat?.get(id),
+      heat: pale ? undefined : heat?.get(id),
     });
   });
   return kept(looks, before);
+}
+
+/** What pupils find out does not open the lock. */
+type WrongCode = FindingWith<'codeDisagrees' | 'sourcesDisagree' | 'parts'>;
+
+function isWrongCode(finding: Finding): finding is WrongCode {
+  return ['codeDisagrees', 'sourcesDisagree', 'parts'].includes(finding.code);
 }
 
 function lockState(
@@ -79,11 +87,13 @@ function lockState(
   index: number,
   pale: boolean,
   lifting: boolean,
+  wrong: ReadonlySet<NodeId>,
 ): LockState | undefined {
-  const node = game.nodes.get(network.ids[index] ?? '');
-  if (node?.kind !== 'fastener') return undefined;
+  const id = network.ids[index] ?? '';
+  if (game.nodes.get(id)?.kind !== 'fastener') return undefined;
   if (pale) return 'staysShut';
-  if (lifting || node.leftOut === true || measures.reached[index] === 1) return undefined;
+  if (lifting) return undefined;
+  if (measures.reached[index] === 1) return wrong.has(id) ? 'wrongCode' : undefined;
   return stopsTheGame(network, index) ? 'cannotOpen' : 'keptShut';
 }
 

@@ -4,6 +4,8 @@
  * stays, the chroma rises towards the middle and falls again so that every step lies within sRGB.
  */
 
+import { isLonger } from '../../src/engine/compare.ts';
+
 /** Pale to dark. */
 export const SHADES: readonly string[] = [
   '#eeecf9',
@@ -40,5 +42,5 @@ export function inkOn(share: number): string {
 /** The right end of the scale, in minutes: the largest value, rounded up to a figure that reads well. */
 export function scaleEnd(most: number): number {
   const steps = [1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60];
-  return steps.find((step) => step >= most - 1e-6) ?? Math.ceil(most / 30) * 30;
+  return steps.find((step) => !isLonger(most, step)) ?? Math.ceil(most / 30) * 30;
 }

@@ -48,10 +48,11 @@ export function holdsText(holds: readonly { readonly kind: Kind; readonly count:
 /** Before a puzzle's answer. */
 export const GIVES = 'gives';
 
-/** Beside a lock: it never opens, with or without a prize behind it; it stays shut while a thing is lifted. */
+/** Beside a lock: it never opens, with or without a prize behind it; the code on it is not the one that is found out; it stays shut while a thing is lifted. */
 export const LOCK_STATES = {
   cannotOpen: 'cannot open',
   keptShut: 'cannot open',
+  wrongCode: 'wrong code',
   staysShut: 'stays shut',
 } as const;
 

@@ -1,4 +1,5 @@
 /** The arrows to be drawn, and how heavy each. */
+import { isLeftOut } from '../../../src/engine/left-out.ts';
 import type { Game, LinkId, NodeId } from '../../../src/game/model.ts';
 import type { MapLayout, Rect, Route, Slot } from '../../../src/map/layout.ts';
 import { LINE, NAME, NOTE } from '../../../src/map/sizes.ts';
@@ -38,7 +39,7 @@ function weightOf(scene: ArrowScene, id: LinkId, from: NodeId, to: NodeId): Weig
   if (scene.selectedLinks.has(id)) return 'picked';
   if (scene.stopping.has(id)) return 'stops';
   if (scene.hovered === id || scene.selectedNodes.has(from) || scene.selectedNodes.has(to)) return 'dark';
-  const out = scene.game.nodes.get(from)?.leftOut === true || scene.game.nodes.get(to)?.leftOut === true;
+  const out = isLeftOut(scene.game, from) || isLeftOut(scene.game, to);
   return out || scene.looks.get(from)?.pale === true ? 'pale' : 'plain';
 }
 

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cardsOf, noCards, type Scene } from '../../../app/flow/cards.ts';
+import { arrowsOf } from '../../../app/flow/links/arrows.ts';
 import { fallenWith, heatOf, looksOf } from '../../../app/flow/looks.ts';
 import { assess } from '../../../src/findings/assess.ts';
 import type { Edit } from '../../../src/game/edits/edit.ts';
@@ -9,6 +10,7 @@ import { applyEdits } from '../../../src/game/edits/index.ts';
 import type { Game, NodeId } from '../../../src/game/model.ts';
 import { layOut } from '../../../src/map/lay-out.ts';
 import { plainView } from '../../../src/map/layout.ts';
+import { routes } from '../../../src/map/route.ts';
 import { gesturesArbitrary, play } from '../../random-edits.ts';
 import { gameArbitrary } from '../../random-game.ts';
 import { gameOf, LINKS, NODES } from '../open-game.ts';
@@ -111,6 +113,45 @@ test('a lock that nothing opens cannot be opened, and what it wants is not lifte
   const cut = after({ type: 'unlink', ids: ['l2'] });
   const looks = looksOf({ assessment: assess(cut), heat: undefined, fallen: new Set() }, new Map());
   expect(looks.get('lock')?.state).toBe('cannotOpen');
+});
+
+const looksAt = (of: Game, lifted?: NodeId) => {
+  const assessment = assess(of);
+  const fallen = fallenWith(assessment, lifted);
+  return looksOf({ assessment, heat: heatOf(assessment), fallen }, new Map());
+};
+
+test('while a thing is lifted, what falls with it has no colour of the time', () => {
+  expect(looksAt(game).get('sum')?.heat?.text).toBe('5.5 min');
+  expect(looksAt(game, 'note').get('sum')?.heat).toBeUndefined();
+});
+
+test('a lock with a prize behind it whose code is not the one that is found out says so', () => {
+  expect(looksAt(game).get('lock')?.state).toBeUndefined();
+  const off = after({ type: 'setFields', id: 'lock', fields: { code: '473' } });
+  expect(looksAt(off).get('lock')?.state).toBe('wrongCode');
+  const short = after({ type: 'setFields', id: 'sum', fields: { answer: '47' } });
+  expect(looksAt(short).get('lock')?.state).toBe('wrongCode');
+  expect(looksAt(off, 'note').get('lock')?.state).toBe('staysShut');
+  const card = cardsOf({ ...sceneOf(off), looks: looksAt(off) }, noCards).byId.get('lock');
+  expect(card?.className).toContain('flow-blocked');
+  expect(card?.ariaLabel).toContain('wrong code');
+});
+
+test('a lock on a box that is left out, and the arrow to it, are out as the box is', () => {
+  const out = after({ type: 'leaveOut', ids: ['tin'], leftOut: true });
+  const of = sceneOf(out);
+  expect(cardsOf(of, noCards).byId.get('lock')?.className).toContain('flow-out');
+  const arrows = arrowsOf({
+    ...of,
+    routes: routes(of.layout, out.links.values()),
+    selectedNodes: new Set(),
+    selectedLinks: new Set(),
+    hovered: undefined,
+    stopping: new Set(),
+    without: undefined,
+  });
+  expect(arrows.map(({ weight }) => weight).sort()).toEqual(['pale', 'plain']);
 });
 
 test('the overlay tells the engine’s minutes, and nothing where nothing is added', () => {
