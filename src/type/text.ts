@@ -39,9 +39,38 @@ function advance(sign: string, { family, weight }: TextStyle): number {
 const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 const PLAIN = /^[ -~]*$/;
 
+/** The segmenter's time grows with the square of what it is given, so it is given this many code units at once. */
+const AT_ONCE = 32;
+
+/** A piece of the text that takes no surrogate pair apart. */
+function pieceOf(text: string, start: number, length: number): string {
+  const last = text.charCodeAt(start + length - 1);
+  const isHighSurrogate = last >= 0xd800 && last <= 0xdbff;
+  return text.slice(start, start + length + (isHighSurrogate ? 1 : 0));
+}
+
 /** User-perceived characters. */
 function characters(text: string): string[] {
-  return PLAIN.test(text) ? text.split('') : Array.from(segmenter.segment(text), (part) => part.segment);
+  if (PLAIN.test(text)) return text.split('');
+  const found: string[] = [];
+  let length = AT_ONCE;
+  for (let start = 0; start < text.length; ) {
+    const piece = pieceOf(text, start, length);
+    const parts = Array.from(segmenter.segment(piece), (part) => part.segment);
+    const isEnd = start + piece.length >= text.length;
+    // The last one may go on in the next piece; one that fills the whole piece does, and asks for a longer one.
+    if (!isEnd && parts.length === 1) {
+      length *= 2;
+      continue;
+    }
+    const whole = isEnd ? parts : parts.slice(0, -1);
+    for (const part of whole) {
+      found.push(part);
+      start += part.length;
+    }
+    length = AT_ONCE;
+  }
+  return found;
 }
 
 /** Width of one user-perceived character in pixels: its signs side by side, or one square when they are joined to one picture. */

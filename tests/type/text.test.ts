@@ -65,3 +65,27 @@ test('a character of several signs is one: it is never taken apart, and combinin
   expect(textWidth(scientist, style)).toBeLessThan(2 * style.size);
   expect(wrap(scientist.repeat(4), 1, style)).toEqual([scientist, scientist, scientist, scientist]);
 });
+
+test('long text is taken apart into the same characters as in one piece', () => {
+  const family = '\u{1F469}\u200D\u{1F469}\u200D\u{1F467}';
+  const unit = fc.constantFrom(
+    'a',
+    'é',
+    'e\u0301',
+    '鍵',
+    family,
+    '\u{1F1E9}',
+    '\u{1F3FD}',
+    '\u0301',
+    '\u{E0061}',
+  );
+  const whole = new Intl.Segmenter('en', { granularity: 'grapheme' });
+  fc.assert(
+    fc.property(fc.string({ unit, minLength: 100, maxLength: 600, size: 'max' }), (text) => {
+      expect(wrap(text, 1, style)).toEqual(Array.from(whole.segment(text), (part) => part.segment));
+    }),
+    { seed: 23 },
+  );
+  const stacked = `a${'\u0301'.repeat(700)}`;
+  expect(wrap(`é${stacked}b`, 1, style)).toEqual(['é', stacked, 'b']);
+});
