@@ -1,4 +1,5 @@
 /** Codes and answers: kept as typed, compared as one stored form. */
+import { graphemesOf } from './graphemes.ts';
 import type { Game, NodeId } from './model.ts';
 
 /** Arrows as people type or paste them, with or without the selector that makes an emoji of them. */
@@ -14,13 +15,11 @@ export function normaliseCode(raw: string): string {
     .normalize('NFC');
 }
 
-const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
-
-/** The symbols of a normalised code: user-perceived characters (extended grapheme clusters, UAX #29). */
+/** The symbols of a normalised code: user-perceived characters. */
 export function symbolsOf(code: string): string[] {
   // Each visible ASCII character is a cluster of its own; nearly every code is made of them, and the segmenter is slow.
   if (/^[!-~]*$/.test(code)) return code.split('');
-  return Array.from(segmenter.segment(code), (part) => part.segment);
+  return graphemesOf(code);
 }
 
 /** A code in its two forms: as typed, for showing, and normalised, for comparing. */
