@@ -2,7 +2,7 @@
 import { Blockages } from '../engine/blockage.ts';
 import { codesOf, type FastenerCode } from '../engine/codes.ts';
 import { isLeftOut } from '../engine/left-out.ts';
-import { type Index, type Measures, measure } from '../engine/measures.ts';
+import { type Blockage, type Index, type Measures, measure } from '../engine/measures.ts';
 import { compile, KINDS, type Network } from '../engine/network.ts';
 import { EarliestProofs } from '../engine/proof.ts';
 import { only, reach } from '../engine/reach.ts';
@@ -24,6 +24,8 @@ export interface Context {
   codes(): readonly FastenerCode[];
   /** Every root of what is never reached, once. */
   roots(): readonly Root[];
+  /** The root of why a node is not reached; undefined when it is. */
+  blockage(node: Index): Blockage | undefined;
   proofs(): EarliestProofs;
   /** Unreached prizes that hang on a node: one at the root of what is never reached, or a lock whose code is wrong. */
   prizesOn(node: Index): readonly Index[];
@@ -87,10 +89,10 @@ export function contextOf(game: Game, network: Network, measures: Measures): Con
   const into = lazily(() => grouped(game.links.values(), 'to'));
   const outOf = lazily(() => grouped(game.links.values(), 'from'));
   const codes = lazily(() => codesOf(game, network));
-  const blockages = lazily(() => {
-    const isAllReached = measures.reached.every((reached) => reached === 1);
-    return isAllReached ? [] : new Blockages(network).all();
-  });
+  const blocked = lazily(() =>
+    measures.reached.every((reached) => reached === 1) ? undefined : new Blockages(network),
+  );
+  const blockages = lazily(() => blocked()?.all() ?? []);
   const blame = lazily(() => {
     if (measures.solvable || network.prizes.length === 0) return new Map<Index, readonly Index[]>();
     const nodes = new Set(blockages().flatMap((blockage) => blockedNodes(network, blockage)));
@@ -106,6 +108,7 @@ export function contextOf(game: Game, network: Network, measures: Measures): Con
     measures,
     codes,
     roots: lazily(() => rootsOf(context, blockages())),
+    blockage: (node) => blocked()?.of(node),
     proofs: lazily(() => new EarliestProofs(network)),
     prizesOn: (node) => blame().get(node) ?? [],
     without(node) {

@@ -2,7 +2,7 @@
 import { fastenerType } from '../fasteners/index.ts';
 import { codeOf } from '../game/codes.ts';
 import { LEGAL_TARGETS } from '../game/links.ts';
-import type { GameNode, NodeId } from '../game/model.ts';
+import type { GameNode, Kind, NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
 import type { Fresh } from './finding.ts';
 import type { Proposal } from './proposal.ts';
@@ -58,31 +58,30 @@ export function lowerNeed(node: NodeId, possible: number): Proposal {
 }
 
 /**
- * Holders to put a thing in, the most sensible first: boxes before hiding places; those with least in them, so that every box
- * that is opened gives something; the one that is opened last. Only what is reached.
+ * Holders to put a thing in, the most sensible first, and only what is reached. A box before anything else: one with least in it,
+ * so that every box that is opened gives something, and the one that is opened last. Then the empty hiding place that is searched
+ * first. Places that hold something come last, and only where there is no box.
  */
 export function holdersFor(context: Context, except: ReadonlySet<NodeId>): NodeId[] {
-  const { network, measures } = context;
+  const { network, measures, game } = context;
   const filling = (node: number) =>
     (network.contents.starts[node + 1] ?? 0) - (network.contents.starts[node] ?? 0);
-  const holders = Array.from(measures.reached.keys()).filter((node) => {
-    const kind = context.kindOf(node);
-    return (
-      measures.reached[node] === 1 &&
-      (kind === 'container' || kind === 'place') &&
-      !except.has(context.idOf(node))
+  const finish = (node: number) => measures.finish[node] ?? 0;
+  const reached = (kind: Kind) =>
+    Array.from(measures.reached.keys()).filter(
+      (node) =>
+        measures.reached[node] === 1 && context.kindOf(node) === kind && !except.has(context.idOf(node)),
     );
-  });
-  const rank = (node: number) => (context.kindOf(node) === 'container' ? 0 : 1);
-  return holders
-    .sort(
-      (a, b) =>
-        rank(a) - rank(b) ||
-        filling(a) - filling(b) ||
-        (measures.finish[b] ?? 0) - (measures.finish[a] ?? 0) ||
-        a - b,
-    )
-    .map(context.idOf);
+  const boxes = reached('container').sort(
+    (a, b) => filling(a) - filling(b) || finish(b) - finish(a) || a - b,
+  );
+  const isUsed = (node: number) => filling(node) > 0 || game.nodes.get(context.idOf(node))?.decoy === true;
+  const places = reached('place')
+    .filter((node) => boxes.length === 0 || !isUsed(node))
+    .sort((a, b) => filling(a) - filling(b) || finish(a) - finish(b) || a - b);
+  return [...boxes.slice(0, 1), ...places.slice(0, 1), ...boxes.slice(1), ...places.slice(1)].map(
+    context.idOf,
+  );
 }
 
 const sameName = (a: GameNode, b: GameNode) => {

@@ -9,7 +9,12 @@ import { defineRule } from './rule.ts';
 export interface NeverReached {
   /** By name. Locks of a box and contents of a box that are never reached either go without saying. */
   readonly nodes: readonly NodeId[];
+  /** What blocks the first of them, as far as a sentence names them; each has a finding of its own. */
+  readonly causes: readonly NodeId[];
 }
+
+/** So many of the nodes are named, and so for so many the cause is looked for. */
+const NAMED = 5;
 
 /** Told as a root, or as what a root costs. */
 function told(context: Context): Set<number> {
@@ -19,6 +24,12 @@ function told(context: Context): Set<number> {
     if (root.cause === 'closed') known.add(context.network.parent[root.node] ?? -1);
   }
   return known;
+}
+
+function causeOf(context: Context, node: number): NodeId[] {
+  const root = context.blockage(node);
+  if (!root) return [];
+  return [context.idOf((root.cause === 'ring' ? root.nodes[0] : root.node) ?? -1)];
 }
 
 export const neverReached: Rule<'neverReached', NeverReached> = defineRule({
@@ -37,6 +48,8 @@ export const neverReached: Rule<'neverReached', NeverReached> = defineRule({
     if (nodes.length === 0) return [];
     nodes.sort((a, b) => byCodePoint(network.names[a] ?? '', network.names[b] ?? '') || a - b);
     const ids = nodes.map(context.idOf);
-    return [{ code: 'neverReached', level: 'look', nodes: ids, links: [], values: { nodes: ids } }];
+    const causes = new Set(nodes.slice(0, NAMED).flatMap((node) => causeOf(context, node)));
+    const values = { nodes: ids, causes: [...causes] };
+    return [{ code: 'neverReached', level: 'look', nodes: ids, links: [], values }];
   },
 });

@@ -3,13 +3,14 @@
  * finding and stops the game in no new way is offered. Costs an assessment for each attempt, so it runs when a finding is shown.
  */
 import { applyEdits } from '../game/edits/index.ts';
+import type { Game } from '../game/model.ts';
 import { type Assessment, assess } from './assess.ts';
 import { type Finding, type Fresh, identityOf } from './finding.ts';
 import { RULES } from './index.ts';
 import type { Proposal } from './proposal.ts';
 
 /** So many are offered at most, and so many tried. */
-const OFFERED = 2;
+const OFFERED = 3;
 const TRIED = 12;
 
 function stopping(assessment: Assessment): Set<string> {
@@ -27,21 +28,27 @@ function settles(before: Assessment, finding: Finding, proposal: Proposal): bool
   return [...stopping(after)].every((other) => stopsBefore.has(other));
 }
 
+/** One box and one hiding place to put a thing in are enough; a further proposal does something else. */
+function wayOf(game: Game, proposal: Proposal): string {
+  if (proposal.code !== 'putIn') return proposal.code;
+  return `${proposal.code} ${game.nodes.get(proposal.values.holder)?.kind}`;
+}
+
 /** The most sensible first; empty when nothing mechanical helps. */
 export function proposalsFor(assessment: Assessment, finding: Finding, fresh: Fresh): Proposal[] {
   const rule = RULES.find(({ code }) => code === finding.code);
   if (!rule) return [];
   const proposals: Proposal[] = [];
-  const codes = new Set<string>();
+  const ways = new Set<string>();
   let tried = 0;
   for (const proposal of rule.mends(assessment.context, finding, fresh)) {
-    // One place to put a thing is enough; a second proposal does something else.
-    if (codes.has(proposal.code)) continue;
+    const way = wayOf(assessment.game, proposal);
+    if (ways.has(way)) continue;
     if (proposals.length >= OFFERED || tried >= TRIED) break;
     tried += 1;
     if (!settles(assessment, finding, proposal)) continue;
     proposals.push(proposal);
-    codes.add(proposal.code);
+    ways.add(way);
   }
   return proposals;
 }

@@ -1,5 +1,4 @@
 /** Why a thing is reached ('opens because … because …'), and why it is not. */
-import { Blockages } from '../engine/blockage.ts';
 import type { Reason } from '../engine/measures.ts';
 import type { Assessment } from '../findings/assess.ts';
 import type { Kind, NodeId } from '../game/model.ts';
@@ -122,7 +121,7 @@ function startText({ network }: Assessment, index: number): string {
 function whyNot(assessment: Assessment, say: Say, index: number): Sentence {
   const { context, findings, game } = assessment;
   const name = sentence(capital(say.the(context.idOf(index))), ' is never reached.');
-  const root = new Blockages(assessment.network).of(index);
+  const root = context.blockage(index);
   if (!root) return name;
   const causes = (root.cause === 'ring' ? root.nodes : [root.node]).map(context.idOf);
   const code = { ring: 'ring', closed: 'nothingOpens', missing: 'needTooLarge' }[root.cause];

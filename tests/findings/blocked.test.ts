@@ -36,6 +36,20 @@ describe('a ring', () => {
     expect(assess(mended(ownBox, 'ring', 'putIn')).findings).toEqual([]);
   });
 
+  it('is settled as well by the empty hiding place that is searched first', () => {
+    const places = [
+      { id: 'bench', kind: 'place' as const },
+      { id: 'attic', kind: 'place' as const, atMinute: 3 },
+      { id: 'nook', kind: 'place' as const, decoy: true },
+    ];
+    const game = winnable([{ id: 'tag', kind: 'key', in: 'chest' }, ...places]);
+    expect(offered(game, 'ring').map(({ code, values }) => ({ code, ...values }))).toMatchObject([
+      { code: 'putIn', holder: 'tin' },
+      { code: 'putIn', holder: 'bench' },
+      { code: 'putInHand' },
+    ]);
+  });
+
   it('is found over several boxes', () => {
     const game = gameOf(
       [
@@ -205,7 +219,8 @@ describe('what is never reached', () => {
       ],
       ['-sums>wheels', 'card>later', 'later>more'],
     );
-    const { nodes, level } = only(assess(game), 'neverReached');
+    const { nodes, level, values } = only(assess(game), 'neverReached');
+    expect(values.causes).toEqual(['wheels']);
     expect(level).toBe('look');
     expect(nodes).toEqual(['chest', 'later']);
   });

@@ -126,6 +126,13 @@ describe('the verdict', () => {
     );
   });
 
+  it('names the key that is not used today as what its lock lacks', () => {
+    const { first } = verdict(winnable([{ id: 'tag', kind: 'key', in: 'tin', leftOut: true }]));
+    expect(first).toBe(
+      'It cannot be won. tag is not used today, and nothing else opens the key lock on chest.',
+    );
+  });
+
   it('counts what else stops it', () => {
     const game = winnable([
       { id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '471' },

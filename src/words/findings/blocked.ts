@@ -53,9 +53,14 @@ export function ring({ values }: FindingWith<'ring'>, say: Say): Told {
 
 export function nothingOpens({ values }: FindingWith<'nothingOpens'>, say: Say): Told {
   const { fastener, leftOut, prizes } = values;
+  const lock = say.name(fastener);
+  const today = leftOut.length === 1 ? ' is not used today' : ' are not used today';
   return {
-    is: sentence('Nothing opens ', say.name(fastener), '.'),
-    so: sentence(notToday(say, leftOut), soPrizes(say, prizes)),
+    is:
+      leftOut.length === 0
+        ? sentence('Nothing opens ', lock, '.')
+        : capital(sentence(say.names(leftOut), today, ', and nothing else opens ', lock, '.')),
+    so: soPrizes(say, prizes),
   };
 }
 
@@ -81,7 +86,7 @@ export function prizeOutOfReach({ values }: FindingWith<'prizeOutOfReach'>, say:
 }
 
 export function neverReached({ values }: FindingWith<'neverReached'>, say: Say): Told {
-  const { nodes } = values;
+  const { nodes, causes } = values;
   return {
     is: capital(
       sentence(
@@ -90,6 +95,6 @@ export function neverReached({ values }: FindingWith<'neverReached'>, say: Say):
         ' never reached.',
       ),
     ),
-    so: [nodes.length === 1 ? 'Something before it is blocked.' : 'Something before them is blocked.'],
+    so: sentence(nodes.length === 1 ? 'What blocks it: ' : 'What blocks them: ', say.names(causes), '.'),
   };
 }
