@@ -1,30 +1,35 @@
 /** Lines at right angles between the things on the map. */
 import type { GameLink, LinkId } from '../game/model.ts';
 import type { MapLayout, Route } from './layout.ts';
-import { linkEnds, obstacles } from './route/ends.ts';
-import { edgeX, matOf, type Range, wayBetween } from './route/path.ts';
-import { type Planned, type Ports, portsOf } from './route/ports.ts';
+import { type LinkEnds, linkEnds, obstacles } from './route/ends.ts';
+import { type Chosen, type Known, remember, stillKnown } from './route/known.ts';
+import { edgeX, type Mat, matOf, type Range, wayBetween } from './route/path.ts';
+import { portsOf } from './route/ports.ts';
 import { assignTracks, type Level, type Stub, type Track } from './route/tracks.ts';
 import { same } from './same.ts';
 
-interface Drawn extends Planned {
-  readonly ports: Ports;
+interface Drawn extends Chosen {
+  /** What is known of it from the call before, while all that it depends on is as it was. */
+  readonly known: Known | undefined;
 }
 
 /** Ways with sides chosen for ports in the middle, then the same sides once more for the ports that they got. */
-function plan(layout: MapLayout, links: Iterable<GameLink>): Drawn[] {
-  const mat = matOf(obstacles(layout));
-  const first = linkEnds(layout, links).map((link) => ({
-    ...link,
-    way: wayBetween(link.from, link.to, mat),
-  }));
-  const ports = portsOf(first);
-  return first.map((link) => {
+function plan(ends: readonly LinkEnds[], mat: Mat, still: ReadonlyMap<LinkId, Known>): Drawn[] {
+  const planned = ends.map((link) => {
+    const known = still.get(link.id);
+    return { ...link, known, way: known?.link.first ?? wayBetween(link.from, link.to, mat) };
+  });
+  const ports = portsOf(planned);
+  return planned.map(({ known, ...link }) => {
     const { from, to, way } = link;
     const port = ports.get(link.id) ?? { from: from.y, to: to.y };
-    if (way.way === 'stacked') return { ...link, ports: port };
+    if (known && known.link.ports.from === port.from && known.link.ports.to === port.to) {
+      return { ...known.link, known };
+    }
+    const drawn = { ...link, first: way, ports: port, known: undefined };
+    if (way.way === 'stacked' || (port.from === from.y && port.to === to.y)) return drawn;
     const at = { from: { ...from, y: port.from }, to: { ...to, y: port.to } };
-    return { ...link, ports: port, way: wayBetween(at.from, at.to, mat, [way.fromSide], [way.toSide]) };
+    return { ...drawn, way: wayBetween(at.from, at.to, mat, [way.fromSide], [way.toSide]) };
   });
 }
 
@@ -68,12 +73,15 @@ function addTrack(
 function middleLevels(drawn: readonly Drawn[]): ReadonlyMap<LinkId, number> {
   const taken: { y: number; x: Range }[] = [];
   const heights = new Map<LinkId, number>();
-  for (const { id, way } of drawn) {
-    if (way.way !== 'two') continue;
+  const twice = drawn.flatMap(({ id, way, known }) => (way.way === 'two' ? [{ id, way, known }] : []));
+  for (const { id, way, known } of [
+    ...twice.filter((link) => link.known),
+    ...twice.filter((link) => !link.known),
+  ]) {
     const x = { lo: Math.min(way.x1.lo, way.x2.lo), hi: Math.max(way.x1.hi, way.x2.hi) };
     const centre = Math.round((way.y.lo + way.y.hi) / 2);
-    let y = centre;
-    for (let i = 1; i < 12; i++) {
+    let y = known?.middleY ?? centre;
+    for (let i = 1; !known && i < 12; i++) {
       const isFree = taken.every(
         (other) => Math.abs(other.y - y) >= 6 || other.x.hi < x.lo || x.hi < other.x.lo,
       );
@@ -88,18 +96,23 @@ function middleLevels(drawn: readonly Drawn[]): ReadonlyMap<LinkId, number> {
   return heights;
 }
 
-type Corners = (xs: readonly number[]) => Route;
+/** A link with the tracks that its upright runs are on, first to last. */
+interface Gathered {
+  readonly runs: readonly number[];
+  readonly corners: (xs: readonly number[]) => Route;
+}
 
-function gather(link: Drawn, gathering: Gathering, middleY: number): Corners {
+function gather(link: Drawn, gathering: Gathering, middleY: number): Gathered {
   const { id, from, to, way, ports } = link;
   if (way.way === 'stacked') {
     const x = Math.round((way.x.lo + way.x.hi) / 2);
     const start = way.down ? from.rect.y + from.rect.height : from.rect.y;
     const end = way.down ? to.rect.y : to.rect.y + to.rect.height;
-    return () => [
+    const route = [
       { x, y: start },
       { x, y: end },
     ];
+    return { runs: [], corners: () => route };
   }
   const startX = edgeX(from.rect, way.fromSide);
   const endX = edgeX(to.rect, way.toSide);
@@ -112,7 +125,7 @@ function gather(link: Drawn, gathering: Gathering, middleY: number): Corners {
     if (ports.from === ports.to && way.fromSide !== way.toSide) {
       const x = { lo: Math.min(startX, endX), hi: Math.max(startX, endX) };
       gathering.levels.push({ y: ports.from, x, line: incoming });
-      return () => [start, end];
+      return { runs: [], corners: () => [start, end] };
     }
     const track = addTrack(
       gathering,
@@ -124,10 +137,11 @@ function gather(link: Drawn, gathering: Gathering, middleY: number): Corners {
         { y: ports.to, x: endX, line: incoming },
       ],
     );
-    return (xs) => {
+    const corners = (xs: readonly number[]) => {
       const x = xs[track] ?? startX;
       return [start, { x, y: ports.from }, { x, y: ports.to }, end];
     };
+    return { runs: [track], corners };
   }
   const second = addTrack(
     gathering,
@@ -146,7 +160,7 @@ function gather(link: Drawn, gathering: Gathering, middleY: number): Corners {
       { y: middleY, x: { track: second }, line: `${id} middle` },
     ],
   );
-  return (xs) => {
+  const corners = (xs: readonly number[]) => {
     const x1 = xs[first] ?? startX;
     const x2 = xs[second] ?? endX;
     return [
@@ -158,6 +172,7 @@ function gather(link: Drawn, gathering: Gathering, middleY: number): Corners {
       end,
     ];
   };
+  return { runs: [first, second], corners };
 }
 
 /** Corners without those that lie on a straight line. */
@@ -172,27 +187,71 @@ function straightened(route: Route): Route {
   });
 }
 
+/** The x of every track whose links are all known from before; the others are free to move. */
+function fixedTracks(
+  drawn: readonly Drawn[],
+  gathered: readonly Gathered[],
+  tracks: readonly Track[],
+): (number | undefined)[] {
+  const fixed: (number | undefined)[] = tracks.map(() => undefined);
+  const loose = new Set<number>();
+  for (const [i, { known }] of drawn.entries()) {
+    for (const [run, track] of (gathered[i]?.runs ?? []).entries()) {
+      const x = known?.xs[run];
+      const range = tracks[track]?.x;
+      const agrees = x !== undefined && range && (fixed[track] ?? x) === x;
+      if (agrees && range.lo - 1 <= x && x <= range.hi + 1) fixed[track] = x;
+      else loose.add(track);
+    }
+  }
+  for (const track of loose) fixed[track] = undefined;
+  return fixed;
+}
+
 /**
  * A route for each link that can be drawn, from the edge of one thing to the edge of the other; a link with an end inside a folded tray
  * ends at that tray, and one with both ends in the same has no route. Links that are not given are not there, so that while
- * something is dragged the links that touch it can be routed alone. Given the routes before, those that are equal stay the same objects.
+ * something is dragged the links that touch it can be routed alone.
+ *
+ * Given the routes of a call before, lines whose ends are where they were keep their way and their track, unless something
+ * near them came, went or moved: a line does not move aside for a change elsewhere, so the result can differ from that of
+ * a call without them. When most have changed all are routed anew. Routes that are equal stay the same objects, and so does
+ * the whole when nothing has changed.
  */
 export function routes(
   layout: MapLayout,
   links: Iterable<GameLink>,
   previous?: ReadonlyMap<LinkId, Route>,
 ): ReadonlyMap<LinkId, Route> {
-  const drawn = plan(layout, links);
+  const around = obstacles(layout);
+  const ends = linkEnds(layout, links);
+  const known = stillKnown(previous, ends, around);
+  if (previous && known.size === ends.length && known.size === previous.size) return previous;
+  const drawn = plan(ends, matOf(around), known);
   const heights = middleLevels(drawn);
   const gathering: Gathering = { tracks: [], shared: new Map(), levels: [] };
-  const corners = drawn.map((link) => gather(link, gathering, heights.get(link.id) ?? link.ports.from));
+  const middleOf = (link: Drawn) => heights.get(link.id) ?? link.ports.from;
+  const gathered = drawn.map((link) => gather(link, gathering, middleOf(link)));
   const tracks: readonly Track[] = gathering.tracks;
-  const xs = assignTracks(tracks, gathering.levels);
-  return new Map(
-    drawn.map(({ id }, i) => {
-      const route = straightened(corners[i]?.(xs) ?? []);
-      const before = previous?.get(id);
-      return [id, before && same(before, route) ? before : route];
-    }),
-  );
+  const xs = assignTracks(tracks, gathering.levels, fixedTracks(drawn, gathered, tracks));
+  const found = new Map<LinkId, Route>();
+  const memory = new Map<LinkId, Known>();
+  let unchanged = previous?.size === drawn.length;
+  for (const [i, link] of drawn.entries()) {
+    const { runs = [], corners } = gathered[i] ?? {};
+    const fresh = straightened(corners?.(xs) ?? []);
+    const before = previous?.get(link.id);
+    const route = before && same(before, fresh) ? before : fresh;
+    if (route !== before) unchanged = false;
+    found.set(link.id, route);
+    memory.set(link.id, {
+      link,
+      middleY: middleOf(link),
+      xs: runs.map((track) => xs[track] ?? 0),
+      route,
+    });
+  }
+  const result = unchanged && previous ? previous : found;
+  remember(result, { around, links: memory });
+  return result;
 }

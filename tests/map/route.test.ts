@@ -7,7 +7,7 @@ import { layOut } from '../../src/map/lay-out.ts';
 import { absolute, type MapLayout, plainView, type Rect, type Route, shownAs } from '../../src/map/layout.ts';
 import { occupied, outline, overlaps, standsIn } from '../../src/map/outline.ts';
 import { routes } from '../../src/map/route.ts';
-import { randomGame } from '../random-game.ts';
+import { randomGame, seededRandom } from '../random-game.ts';
 import { gameOf, numbersOf } from './games.ts';
 
 function example(slug: string): Game {
@@ -193,4 +193,63 @@ test('routes that are the same stay the same objects', () => {
   const before = routes(layOut(game, plainView), game.links.values());
   const after = routes(layOut(game, plainView), game.links.values(), before);
   for (const [id, route] of after) expect(route).toBe(before.get(id));
+});
+
+test('nothing that a line depends on has changed: the same routes', () => {
+  const game = example('mineral-hall');
+  const before = routes(layOut(game, plainView), game.links.values());
+  expect(routes(layOut(game, plainView), game.links.values(), before)).toBe(before);
+});
+
+test('move after move, known lines are kept and all stay legal: on the edges of what they join, through nothing else', () => {
+  let game = arranged(randomGame(5, 40));
+  let layout = layOut(game, plainView);
+  let drawn = routes(layout, game.links.values());
+  const roots = [...layout.slots].filter(([, slot]) => slot.parent === undefined).map(([id]) => id);
+  const random = seededRandom(31);
+  const below = Math.max(...occupied(layout).map((rect) => rect.y + rect.height)) + 100;
+  for (let move = 0; move < 12; move++) {
+    const id = roots[Math.floor(random() * roots.length)] ?? '';
+    const to = { x: Math.round(random() * 600), y: below + move * 700 };
+    game = { ...game, positions: new Map(game.positions).set(id, to) };
+    layout = layOut(game, plainView, layout);
+    const before = drawn;
+    drawn = routes(layout, game.links.values(), before);
+    expect([...drawn.keys()]).toEqual([...routes(layout, game.links.values()).keys()]);
+    checkShape(game, layout, drawn);
+    expect(runThrough(game, layout, drawn), `move ${move}`).toEqual([]);
+    const kept = [...drawn].filter(([link, route]) => before.get(link) === route);
+    expect(kept.length).toBeGreaterThan(drawn.size / 3);
+  }
+});
+
+test('lines far from a change keep their routes, and a line in the way of what moved goes round it', () => {
+  const game = gameOf(
+    [
+      { id: 'a', kind: 'clue', name: 'A' },
+      { id: 'z', kind: 'puzzle', name: 'Z' },
+      { id: 'b', kind: 'clue', name: 'B' },
+      { id: 'y', kind: 'puzzle', name: 'Y' },
+      { id: 'p', kind: 'place', name: 'Shelf' },
+    ],
+    [
+      ['a', 'z'],
+      ['b', 'y'],
+    ],
+    {
+      a: { x: 0, y: 0 },
+      z: { x: 900, y: 0 },
+      b: { x: 0, y: 900 },
+      y: { x: 900, y: 900 },
+      p: { x: 400, y: 400 },
+    },
+  );
+  const before = routes(layOut(game, plainView), game.links.values());
+  const moved = { ...game, positions: new Map(game.positions).set('p', { x: 400, y: -20 }) };
+  const layout = layOut(moved, plainView);
+  const after = routes(layout, moved.links.values(), before);
+  expect(after.get('l1')).toBe(before.get('l1'));
+  expect(runThrough(moved, layout, before)).toEqual(['l0 through p']);
+  expect(runThrough(moved, layout, after)).toEqual([]);
+  expect(routes(layOut(game, plainView), game.links.values(), after).get('l0')).toEqual(before.get('l0'));
 });

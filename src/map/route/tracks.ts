@@ -159,34 +159,32 @@ function extent(track: Track, tracks: readonly Track[]): Range {
   return { lo, hi };
 }
 
-/** Neighbours of each track: the only ones that it can cross or come too close to. */
-function neighbours(tracks: readonly Track[]): number[][] {
+/** Neighbours of each track that is to be placed: the only ones that it can cross or come too close to. */
+function neighbours(tracks: readonly Track[], fixed: readonly (number | undefined)[]): number[][] {
   const extents = tracks.map((track) => extent(track, tracks));
-  const byTop = tracks.map((_, i) => i).sort((a, b) => (tracks[a]?.top ?? 0) - (tracks[b]?.top ?? 0));
   const near: number[][] = tracks.map(() => []);
-  for (const [place, i] of byTop.entries()) {
-    const a = tracks[i];
+  for (const [i, a] of tracks.entries()) {
     const ea = extents[i];
-    if (!a || !ea) continue;
-    for (let next = place + 1; next < byTop.length; next++) {
-      const j = byTop[next] ?? 0;
-      const b = tracks[j];
+    if (!ea || fixed[i] !== undefined) continue;
+    for (const [j, b] of tracks.entries()) {
       const eb = extents[j];
-      if (!b || !eb || b.top > a.bottom + 8) break;
-      if (ea.lo > eb.hi + APART || eb.lo > ea.hi + APART) continue;
-      near[i]?.push(j);
-      near[j]?.push(i);
+      if (!eb || i === j || b.top > a.bottom + 8 || a.top > b.bottom + 8) continue;
+      if (ea.lo <= eb.hi + APART && eb.lo <= ea.hi + APART) near[i]?.push(j);
     }
   }
   return near;
 }
 
-/** An x for each track. */
-export function assignTracks(tracks: readonly Track[], levels: readonly Level[]): number[] {
-  const xs: (number | undefined)[] = tracks.map(() => undefined);
-  const near = neighbours(tracks);
+/** An x for each track. Those that are fixed stay where they are, and the others keep clear of them. */
+export function assignTracks(
+  tracks: readonly Track[],
+  levels: readonly Level[],
+  fixed: readonly (number | undefined)[],
+): number[] {
+  const xs: (number | undefined)[] = tracks.map((_, i) => fixed[i]);
+  const near = neighbours(tracks, fixed);
   const sorted = [...levels].sort((a, b) => a.y - b.y);
-  const places = tracks.map(({ x }) => new Places(x));
+  const places = tracks.map(({ x }, i) => (fixed[i] === undefined ? new Places(x) : undefined));
   const place = (i: number) => {
     const track = tracks[i];
     const own = places[i];
@@ -205,6 +203,7 @@ export function assignTracks(tracks: readonly Track[], levels: readonly Level[])
   };
   const longestFirst = tracks
     .map((track, i) => ({ i, length: track.bottom - track.top }))
+    .filter(({ i }) => fixed[i] === undefined)
     .sort((a, b) => b.length - a.length || a.i - b.i)
     .map(({ i }) => i);
   for (let round = 0; round < ROUNDS; round++) for (const i of longestFirst) place(i);
