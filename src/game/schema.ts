@@ -15,7 +15,9 @@ const text = z.exactOptional(z.string());
 const absent = z.exactOptional(z.never());
 const count = z.int().check(z.nonnegative());
 const positive = z.int().check(z.positive());
-const minutes = z.number().check(z.nonnegative());
+/** Nearly two years: whatever is above is a slip, and sums of far larger ones would be no numbers any more. */
+export const MAX_MINUTES = 1_000_000;
+const minutes = z.number().check(z.nonnegative(), z.lte(MAX_MINUTES));
 
 const point = z.looseObject({ x: z.number(), y: z.number() });
 

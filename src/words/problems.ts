@@ -80,7 +80,7 @@ function expectedWords(expected: Expected): string {
     case 'above':
       return `more than ${expected.limit}`;
     case 'atMost':
-      return `${expected.limit} or less`;
+      return `${expected.limit.toLocaleString('en')} or less`;
     case 'members':
       return `a list of at least ${expected.least}`;
     case 'oneOf':

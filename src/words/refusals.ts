@@ -2,6 +2,7 @@
 import type { EditRefusal } from '../game/edits/edit.ts';
 import type { LinkRefusal } from '../game/links.ts';
 import type { Game, Kind, NodeId } from '../game/model.ts';
+import { MAX_MINUTES } from '../game/schema.ts';
 import { sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -45,13 +46,18 @@ export function linkRefusalSentence(game: Game, from: NodeId, to: NodeId, refusa
   }
 }
 
+const MOST = MAX_MINUTES.toLocaleString('en');
+
 const FIELD = new Map([
-  ['minutes', 'The three times go from the shortest to the longest, and none is below nothing.'],
+  [
+    'minutes',
+    `The three times go from the shortest to the longest, none below nothing or above ${MOST} minutes.`,
+  ],
   ['hands', 'At least one pupil works at it: a whole number.'],
   ['need', 'How many are needed is a whole number from 1 up, or all of them.'],
-  ['atMinute', 'The minute at which it is given out is a number from 0 up.'],
+  ['atMinute', `The minute at which it is given out is a number from 0 to ${MOST}.`],
   ['at', 'The places in the code are whole numbers from 1 up.'],
-  ['lesson', 'Pupils, teams, minutes and hints are numbers from 0 up.'],
+  ['lesson', `Pupils, teams, minutes and hints are numbers from 0 up, the minutes at most ${MOST}.`],
 ]);
 
 export function editRefusalSentence(game: Game, refusal: EditRefusal): Sentence {

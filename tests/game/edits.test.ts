@@ -227,6 +227,8 @@ describe('fields', () => {
     ['minutes', { low: 3, likely: 2, high: 1 }],
     ['minutes', { low: 1 }],
     ['atMinute', -1],
+    ['atMinute', 1e308],
+    ['minutes', { low: 0, likely: 1, high: 1e7 }],
     ['later', Number.NaN],
     ['later', new Date(0)],
     ['later', [undefined]],

@@ -164,6 +164,14 @@ describe('a wrong shape is told with node, field and what was expected', () => {
       value(-1),
     ],
     [
+      'shelf',
+      { minutes: { low: 1, likely: 2, high: 1e308 } },
+      'minutes.high',
+      { is: 'atMost', limit: 1_000_000 },
+      value(1e308),
+    ],
+    ['shelf', { atMinute: 1_000_001 }, 'atMinute', { is: 'atMost', limit: 1_000_000 }, value(1_000_001)],
+    [
       'sum',
       { need: 'some' },
       'need',

@@ -59,7 +59,7 @@ describe('why an edit is refused', () => {
       { type: 'setFields', id: 'sums', fields: { need: 0 } },
     ],
     [
-      'The three times go from the shortest to the longest, and none is below nothing.',
+      'The three times go from the shortest to the longest, none below nothing or above 1,000,000 minutes.',
       { type: 'setFields', id: 'sums', fields: { minutes: { low: 3, likely: 2, high: 4 } } },
     ],
   ])('%s', (text, edit) => {

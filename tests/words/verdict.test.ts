@@ -4,6 +4,7 @@ import { fewestSteps } from '../../src/engine/fewest.ts';
 import type { Fewest } from '../../src/engine/measures.ts';
 import { assess } from '../../src/findings/assess.ts';
 import { emptyGame, type Game } from '../../src/game/model.ts';
+import { MAX_MINUTES } from '../../src/game/schema.ts';
 import { type Part, plain, type Sentence } from '../../src/words/sentence.ts';
 import { verdictOf } from '../../src/words/verdict.ts';
 import { type Change, winnable } from '../findings/small-games.ts';
@@ -74,6 +75,12 @@ describe('the verdict', () => {
   it('gives a lesson of no minutes in minutes', () => {
     const { first } = verdict({ ...winnable(), head: { lesson: { minutes: 0 } } });
     expect(first).toContain('and the lesson has 0 minutes.');
+  });
+
+  it('has a figure for the longest times there can be', () => {
+    const slow = { minutes: { low: MAX_MINUTES, likely: MAX_MINUTES, high: MAX_MINUTES } };
+    const game = winnable([{ id: 'sums', kind: 'puzzle', answer: '472', atMinute: MAX_MINUTES, ...slow }]);
+    expect(verdict(game).first).toContain('it takes 2000001 minutes');
   });
 
   it('says so where a time too long reads like that of the lesson', () => {
