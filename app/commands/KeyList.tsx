@@ -1,8 +1,8 @@
 /** Every command with its keys, to be read and to be pressed: without a keyboard too, everything can be done. */
 import { KEYS, keyName } from '../../src/words/screen-commands.ts';
 import { Dialog } from '../shell/Dialog.tsx';
+import { useKeyList } from './key-list.ts';
 import { isMac } from './keyboard.ts';
-import { useKeys } from './keys-dialog.ts';
 import { COMMAND_LIST, situation } from './registry.ts';
 import './key-list.css';
 
@@ -16,7 +16,7 @@ function Keys({ keys }: { keys: readonly string[] }) {
 }
 
 function close(): void {
-  useKeys.setState({ open: false });
+  useKeyList.setState({ open: false });
 }
 
 export default function KeyList() {

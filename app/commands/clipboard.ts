@@ -9,8 +9,8 @@ import { useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
 import { useView } from '../store/view.ts';
 import { fragmentText, readFragment } from './fragment-text.ts';
-import { isTyping } from './keyboard.ts';
 import { removeSelection } from './selection.ts';
+import { isTyping } from './typing.ts';
 
 let remembered: { readonly fragment: Fragment; readonly text: string } | undefined;
 
@@ -51,7 +51,7 @@ export function paste(text: string): boolean {
   const view = useView.getState();
   const copies = pasteEdits(game, fragment, selectedHolder(), spot(), freshId);
   if (!copies.ok) {
-    useGame.setState({ refusal: copies.refusal });
+    useGame.getState().refuse(copies.refusal);
     return false;
   }
   if (!apply(copies.edits)) return false;

@@ -1,15 +1,8 @@
 /** Keys to commands. Never while typing in a field, and never past an open dialog or menu. */
 import { COMMAND_LIST, situation } from './registry.ts';
+import { isTyping } from './typing.ts';
 
-const FIELDS = 'input, textarea, select, [contenteditable="true"]';
 const IN_FRONT = 'dialog[open], [role="menu"], [role="dialog"], [role="listbox"]';
-
-/** Whether keys and pasted text belong to the field that has the focus. A box to tick takes no text. */
-export function isTyping(target: EventTarget | null): boolean {
-  if (!(target instanceof Element)) return false;
-  const field = target.closest(FIELDS);
-  return field !== null && !(field instanceof HTMLInputElement && ['checkbox', 'radio'].includes(field.type));
-}
 
 export const isMac = () => /mac|iphone|ipad/i.test(navigator.platform);
 

@@ -7,7 +7,7 @@ import { useView } from '../store/view.ts';
 import { canvas } from './canvas.ts';
 import { copySelection, cutSelection, pasteHere } from './clipboard.ts';
 import type { Command, Situation } from './command.ts';
-import { useKeys } from './keys-dialog.ts';
+import { useKeyList } from './key-list.ts';
 import {
   duplicateSelection,
   leaveOutSelection,
@@ -118,7 +118,7 @@ const REGISTRY = {
     label: () => COMMANDS.keys,
     keys: ['?'],
     when: always,
-    run: () => useKeys.setState({ open: true }),
+    run: () => useKeyList.setState({ open: true }),
   },
 } satisfies Record<string, Omit<Command, 'name'>>;
 

@@ -1,5 +1,5 @@
 /** The things to drag onto the map, in the order in which a room is set up; below them undo and redo. */
-import type { Kind } from '../../src/game/model.ts';
+import { KINDS, type Kind } from '../../src/game/model.ts';
 import { KIND_NAMES, PALETTE } from '../../src/words/screen.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { addByClick, beginPaletteDrag } from '../flow/drag/palette.ts';
@@ -7,11 +7,9 @@ import { useGame } from '../store/game.ts';
 import { KindShape } from './KindShape.tsx';
 import './palette.css';
 
-const KINDS: readonly Kind[] = ['place', 'container', 'fastener', 'key', 'clue', 'tool', 'puzzle', 'prize'];
-
 /** Only a lock can be refused: it needs a box to sit on, and none is selected. */
 function add(kind: Kind): void {
-  if (!addByClick(kind)) useGame.setState({ refusal: { reason: 'needsContainer', id: '' } });
+  if (!addByClick(kind)) useGame.getState().refuse({ reason: 'needsContainer', id: '' });
 }
 
 export function Palette() {

@@ -34,6 +34,8 @@ export interface GameState {
   open(game: Game, provenance: Provenance): void;
   setReadOnly(readOnly: boolean): void;
   setProvenance(provenance: Provenance): void;
+  /** For what is refused before it comes to an edit. */
+  refuse(refusal: EditRefusal): void;
   dismissRefusal(): void;
 }
 
@@ -113,6 +115,7 @@ export const useGame = create<GameState>()((set, get) => ({
 
   setReadOnly: (readOnly) => set({ readOnly }),
   setProvenance: (provenance) => set({ provenance }),
+  refuse: (refusal) => set({ refusal }),
   dismissRefusal: () => set({ refusal: undefined }),
 }));
 

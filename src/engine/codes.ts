@@ -9,9 +9,9 @@
  */
 import { fastenerType } from '../fasteners/index.ts';
 import { codeOf, symbolsOf } from '../game/codes.ts';
-import type { Game, GameLink, LinkId, NodeOf } from '../game/model.ts';
+import { type Game, type GameLink, KINDS, type LinkId, type NodeOf } from '../game/model.ts';
 import type { Index } from './measures.ts';
-import { KINDS, type Network } from './network.ts';
+import type { Network } from './network.ts';
 import { rowOf } from './rows.ts';
 
 /** What one link gives. */

@@ -8,22 +8,11 @@
  * Cost: linear in nodes and links, plus the sorting of ids.
  */
 import { expectedMinutes, isStep } from '../game/defaults.ts';
-import type { Game, Kind, NodeId } from '../game/model.ts';
+import { type Game, KINDS, type Kind, type NodeId } from '../game/model.ts';
 import { byCodePoint } from './compare.ts';
 import { isLeftOut, parentInUse } from './left-out.ts';
 import type { Index } from './measures.ts';
 import { Pairs, type Rows, reversed } from './rows.ts';
-
-export const KINDS: readonly Kind[] = [
-  'place',
-  'container',
-  'fastener',
-  'key',
-  'clue',
-  'tool',
-  'puzzle',
-  'prize',
-];
 
 const KIND_NUMBERS: ReadonlyMap<Kind, number> = new Map(KINDS.map((kind, number) => [kind, number]));
 const CONTAINER = KINDS.indexOf('container');

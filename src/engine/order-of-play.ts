@@ -5,10 +5,11 @@
  * take no time come along by themselves. Own rule; forward chaining as in reach.ts.
  * Cost: linear, plus sorting the steps.
  */
+import { KINDS } from '../game/model.ts';
 import { byCodePoint, classesOf } from './compare.ts';
 import type { Flow } from './flow.ts';
 import { reachedSteps } from './must-do.ts';
-import { KINDS, type Network } from './network.ts';
+import type { Network } from './network.ts';
 import type { Times } from './times.ts';
 
 /** Node indices of the reached steps, first to last. */

@@ -3,10 +3,10 @@ import { Blockages } from '../engine/blockage.ts';
 import { codesOf, type FastenerCode } from '../engine/codes.ts';
 import { isLeftOut } from '../engine/left-out.ts';
 import { type Blockage, type Index, type Measures, measure } from '../engine/measures.ts';
-import { compile, KINDS, type Network } from '../engine/network.ts';
+import { compile, type Network } from '../engine/network.ts';
 import { EarliestProofs } from '../engine/proof.ts';
 import { only, reach } from '../engine/reach.ts';
-import type { Game, GameLink, Kind, NodeId } from '../game/model.ts';
+import { type Game, type GameLink, KINDS, type Kind, type NodeId } from '../game/model.ts';
 import { prizesOn } from './blame.ts';
 import { blockedNodes, type Root, rootsOf } from './roots.ts';
 

@@ -20,6 +20,17 @@ export type Estimate = Immutable<NonNullable<FileNode['minutes']>>;
 /** A node without its position; see Game.positions. */
 export type GameNode = Immutable<FileNode>;
 export type Kind = GameNode['kind'];
+/** Every kind, in the order in which a room is set up. */
+export const KINDS: readonly Kind[] = [
+  'place',
+  'container',
+  'fastener',
+  'key',
+  'clue',
+  'tool',
+  'puzzle',
+  'prize',
+];
 export type NodeOf<K extends Kind> = Extract<GameNode, { kind: K }>;
 
 export interface Game {

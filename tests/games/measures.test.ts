@@ -2,9 +2,10 @@
 import { describe, expect, test } from 'vitest';
 import { codesOf } from '../../src/engine/codes.ts';
 import { measure } from '../../src/engine/measures.ts';
-import { compile, KINDS } from '../../src/engine/network.ts';
+import { compile } from '../../src/engine/network.ts';
 import { reportOf } from '../../src/engine/report.ts';
 import { assess } from '../../src/findings/assess.ts';
+import { KINDS } from '../../src/game/model.ts';
 import { findingSentence } from '../../src/words/findings/index.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { gameOf, openExample, SLUGS, type Slug } from './example.ts';
