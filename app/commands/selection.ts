@@ -4,6 +4,7 @@ import { useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
 import { useView } from '../store/view.ts';
 import type { Situation } from './command.ts';
+import { noteRemoval } from './removed.ts';
 
 /** Copies stand this far to the side of what they were copied from, in pixels of the map. */
 export const BESIDE = { x: 32, y: 32 };
@@ -18,7 +19,9 @@ export function duplicateSelection(): void {
 export function removeSelection(): void {
   const { game, apply } = useGame.getState();
   const { nodes, links, select } = useView.getState();
-  if (apply(removeEdits(game, nodes, links))) select([]);
+  if (!apply(removeEdits(game, nodes, links))) return;
+  select([]);
+  noteRemoval(game);
 }
 
 export function selectAll(): void {

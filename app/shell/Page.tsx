@@ -2,12 +2,13 @@
 import { lazy, Suspense, useEffect } from 'react';
 import { PAGE } from '../../src/words/screen.ts';
 import { listenToClipboard } from '../commands/clipboard.ts';
+import { useKeyList } from '../commands/key-list.ts';
 import { listenToKeys } from '../commands/keyboard.ts';
-import { useKeys } from '../commands/keys-dialog.ts';
 import { FlowCanvas } from '../flow/FlowCanvas.tsx';
 import { BeginHere, FileDrop, KeepNews } from '../keep/index.ts';
 import { Panel } from '../panel/Panel.tsx';
 import { useGame } from '../store/game.ts';
+import { EmptyMat } from './EmptyMat.tsx';
 import { Head } from './Head.tsx';
 import { Palette } from './Palette.tsx';
 import './page.css';
@@ -16,7 +17,7 @@ const KeyList = lazy(() => import('../commands/KeyList.tsx'));
 
 export function Page() {
   const title = useGame((state) => state.game.head.title ?? '');
-  const keysShown = useKeys((state) => state.open);
+  const keysShown = useKeyList((state) => state.open);
 
   useEffect(() => {
     document.title = PAGE.documentTitle(title.trim());
@@ -38,6 +39,7 @@ export function Page() {
       <main className="page-mat" aria-label={PAGE.map}>
         <FlowCanvas />
         <BeginHere />
+        <EmptyMat />
       </main>
       <Panel />
       <FileDrop />

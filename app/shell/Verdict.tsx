@@ -9,11 +9,13 @@ import { liftAnswer } from '../../src/words/lift.ts';
 import { PAGE } from '../../src/words/screen.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { verdictOf, type Verdict as Words } from '../../src/words/verdict.ts';
+import { useRemovalNews } from '../commands/removed.ts';
 import { useFewest } from '../engine/fewest.ts';
 import { type Assessment, useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
 import { Refusal } from './Refusal.tsx';
+import { RemovalNews } from './RemovalNews.tsx';
 import { SentenceText } from './SentenceText.tsx';
 import { Sign, type SignName } from './signs.tsx';
 
@@ -23,6 +25,9 @@ const SIGNS: Readonly<Record<Words['tone'], { readonly sign: SignName; readonly 
   stops: { sign: 'cross', className: 'head-sign head-sign-stop' },
   open: { sign: 'right', className: 'head-sign' },
 };
+
+/** Letters that fit two lines of the head on a screen of 1366 pixels; longer sentences are set smaller. */
+const TWO_LINES = 130;
 
 /** The answer to what is lifted, in the form of a verdict. */
 function withoutIt(assessment: Assessment, lifted: NodeId | undefined): Words | undefined {
@@ -38,23 +43,26 @@ export function Verdict() {
     [assessment, fewest, lifted],
   );
   const refused = useGame((state) => state.refusal !== undefined);
+  const news = useRemovalNews().length > 0;
   const { sign, className } = SIGNS[verdict.tone];
+  const length = plain(verdict.first).length + plain(verdict.second).length;
   return (
     <section className="head-verdict" aria-label={PAGE.verdict}>
       <span className={className}>
         <Sign name={sign} />
       </span>
-      <div className="head-sentences">
+      <div className={length > TWO_LINES ? 'head-sentences head-sentences-long' : 'head-sentences'}>
         <div aria-live="polite" aria-atomic="true" data-verdict={verdict.tone}>
           <p>
             <SentenceText sentence={verdict.first} leads />{' '}
           </p>
-          {!refused && plain(verdict.second) !== '' && (
+          {!refused && !news && plain(verdict.second) !== '' && (
             <p className="head-second">
               <SentenceText sentence={verdict.second} leads />
             </p>
           )}
         </div>
+        <RemovalNews />
         <Refusal />
       </div>
     </section>

@@ -20,7 +20,7 @@ export const COMMANDS = {
   open: 'Open a file',
   fresh: 'New game',
   escape: 'Let go: selection, lifted thing',
-  keys: 'Keys',
+  keys: 'Shortcuts',
 } as const;
 
 export const KEYS = {

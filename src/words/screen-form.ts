@@ -14,13 +14,15 @@ const LOCK_TYPES: ReadonlyMap<string, string> = new Map([
   ['dial', 'dial'],
   ['picture', 'pictures'],
   ['typed', 'typed in'],
-  ['latch', 'nothing'],
+  ['latch', 'nothing (a latch)'],
 ]);
 
 /** A type that this version does not know is called what the file calls it. */
 export function lockTypeName(type: string): string {
   return LOCK_TYPES.get(type) ?? type;
 }
+
+const NUMBER_WORDS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 export const FORM = {
   label: 'Form',
@@ -29,7 +31,6 @@ export const FORM = {
   name: 'Name',
   nameMissing: 'A name tells it apart on the map.',
   opensWith: 'Opens with',
-  moreTypes: 'more',
   unknownType: 'This version does not know this type of lock. It opens when what it needs is there.',
   latch: 'A latch holds the box shut and opens by hand.',
   code: 'Code',
@@ -74,7 +75,8 @@ export const FORM = {
   contents: 'In it',
   behind: 'Behind it',
   nothingInside: 'Nothing.',
-  locks: 'Locks on it',
+  locks: (count: number) =>
+    count < 2 ? 'Locks on it' : `${capital(NUMBER_WORDS[count] ?? String(count))} locks on a hasp`,
   noLocks: 'None: it opens at once.',
   atMinute: 'Given out at minute',
   atMinuteHint: 'Empty: it is there from the start.',
@@ -129,8 +131,6 @@ export function usualTime(kind: Kind): string {
   };
   return `Empty: what is usual ${what[kind]}. Write 45 s, 1.5 or 1:30.`;
 }
-
-const NUMBER_WORDS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 /** Where a lock's code comes from: 'comes from Read the tide table, all three'. `places` undefined: the whole code. */
 export function codeComesFrom(

@@ -27,6 +27,7 @@ export const PAGE = {
   panel: 'What is true of the game, and the form of what is selected',
   verdict: 'Can it be won?',
   dismiss: 'Close',
+  firstThing: 'Drag a place or a box from the left onto this mat, or press it there.',
   documentTitle: (title: string) => (title === '' ? PRODUCT : `${title} – ${PRODUCT}`),
 };
 

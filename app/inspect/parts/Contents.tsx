@@ -30,11 +30,12 @@ function Names({ nodes, none }: { nodes: readonly GameNode[]; none: string }) {
 
 export function Contents({ node }: { node: GameNode }) {
   const game = useGame((state) => state.game);
+  const locks = rows(game, node.id, true);
   return (
     <>
       {node.kind === 'container' && (
-        <Section title={FORM.locks}>
-          <Names nodes={rows(game, node.id, true)} none={FORM.noLocks} />
+        <Section title={FORM.locks(locks.length)}>
+          <Names nodes={locks} none={FORM.noLocks} />
         </Section>
       )}
       <Section title={FORM.contents}>

@@ -1,39 +1,35 @@
-/** What opens a lock: the common types in one row, the others one press away. */
-import { useState } from 'react';
+/** What opens a lock. */
 import { FASTENER_TYPES, isKnownType } from '../../../src/fasteners/index.ts';
 import type { NodeOf } from '../../../src/game/model.ts';
 import { FORM, lockTypeName } from '../../../src/words/screen-form.ts';
+import { useGame } from '../../store/game.ts';
+import { readDirections } from '../directions.ts';
 import { Section } from '../Section.tsx';
-import { chooseField } from '../write.ts';
 import './opens-with.css';
 
-const COMMON = 4;
-
 export function OpensWith({ node }: { node: NodeOf<'fastener'> }) {
-  const types = FASTENER_TYPES.map(({ type }) => type);
   const current = node.type;
   const unknown = current !== undefined && !isKnownType(current);
-  const [asked, setAsked] = useState(false);
-  const more = asked || unknown || types.indexOf(current ?? '') >= COMMON;
-  const shown = more ? types : types.slice(0, COMMON);
 
   return (
     <Section title={FORM.opensWith}>
       <div className="opens-with" role="radiogroup" aria-label={FORM.opensWith}>
-        {shown.map((type) => (
+        {FASTENER_TYPES.map(({ type }) => (
           <Option key={type} node={node} type={type} />
         ))}
         {unknown && <Option node={node} type={current} />}
-        {!more && (
-          <button type="button" className="opens-with-option" onClick={() => setAsked(true)}>
-            {FORM.moreTypes}
-          </button>
-        )}
       </div>
       {unknown && <p className="hint">{FORM.unknownType}</p>}
       {current === 'latch' && <p className="hint">{FORM.latch}</p>}
     </Section>
   );
+}
+
+/** Words that name directions become directions with the type. */
+function chooseType(node: NodeOf<'fastener'>, type: string): void {
+  const reading = type === 'direction' ? readDirections(node.code ?? '') : undefined;
+  const code = reading && 'value' in reading ? reading.value : node.code;
+  useGame.getState().apply([{ type: 'setFields', id: node.id, fields: { type, code } }]);
 }
 
 function Option({ node, type }: { node: NodeOf<'fastener'>; type: string }) {
@@ -44,7 +40,7 @@ function Option({ node, type }: { node: NodeOf<'fastener'>; type: string }) {
         className="aloud"
         name={`opens-with-${node.id}`}
         checked={node.type === type}
-        onChange={() => chooseField(node.id, 'type', type)}
+        onChange={() => chooseType(node, type)}
       />
       {lockTypeName(type)}
     </label>

@@ -187,9 +187,26 @@ describe('a lock', () => {
     openForm('lock');
     fireEvent.click(screen.getByLabelText('word'));
     expect(node('lock')).toMatchObject({ type: 'word' });
-    fireEvent.click(screen.getByRole('button', { name: 'more' }));
-    fireEvent.click(screen.getByLabelText('nothing'));
+    fireEvent.click(screen.getByLabelText('nothing (a latch)'));
     expect(node('lock')).toMatchObject({ type: 'latch' });
+  });
+
+  test('words that name directions become directions with the type', () => {
+    openGame(
+      gameOf(
+        NODES.map((each) => (each.kind === 'fastener' ? { ...each, type: 'word', code: 'up left' } : each)),
+        LINKS,
+      ),
+    );
+    openForm('lock');
+    fireEvent.click(screen.getByLabelText('direction'));
+    expect(node('lock')).toMatchObject({ type: 'direction', code: 'UL' });
+  });
+
+  test('beside another on one box hangs on a hasp', () => {
+    openGame(gameOf([...NODES, { id: 'lock2', kind: 'fastener', name: 'Key lock', on: 'tin' }], LINKS));
+    openForm('tin');
+    expect(screen.getByRole('heading', { name: 'Two locks on a hasp' })).toBeTruthy();
   });
 
   test('of a type that is not known keeps it and says so', () => {
