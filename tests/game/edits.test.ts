@@ -224,6 +224,8 @@ describe('fields', () => {
     ['need', 'some'],
     ['hands', 0.5],
     ['name', undefined],
+    ['name', 'Sums'],
+    ['leftOut', true],
     ['minutes', { low: 3, likely: 2, high: 1 }],
     ['minutes', { low: 1 }],
     ['atMinute', -1],

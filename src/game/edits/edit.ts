@@ -5,12 +5,21 @@
 import type { Patch } from 'immer';
 import type { LinkRefusal } from '../links.ts';
 import type { Game, GameLink, GameNode, LinkId, NodeId, Point } from '../model.ts';
+import type { FileNode } from '../schema.ts';
+
+/** What edits of their own set: a form may set every other field of the schema. */
+type OwnEdit = 'id' | 'kind' | 'in' | 'on' | 'at' | 'name' | 'leftOut';
+
+/** The fields that the schema names, over all kinds; not the unknown ones that it lets pass. */
+type Named<T> = T extends unknown ? keyof { [F in keyof T as string extends F ? never : F]: true } : never;
+
+export type NodeField = Exclude<Named<FileNode>, OwnEdit>;
 
 /**
- * Fields that a form may set. Kind, id, holder and carrier have edits of their own. `undefined` takes a field away, so that its
+ * Fields that a form may set. `undefined` takes a field away, so that its
  * default holds. Objects (minutes, the lesson) are merged with what is there, field by field; lists are replaced.
  */
-export type NodeFields = Readonly<Record<string, unknown>>;
+export type NodeFields = Readonly<Partial<Record<NodeField, unknown>>>;
 
 /** Where things land: the id and the position, relative to the holder that they have afterwards. */
 export type Placement = readonly [NodeId, Point];

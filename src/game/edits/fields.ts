@@ -4,7 +4,7 @@ import type { Game, GameNode, NodeId } from '../model.ts';
 import { badValue, type EditOf, type Outcome, unknownId } from './change.ts';
 
 /** These have edits of their own. */
-const NOT_FIELDS = ['id', 'kind', 'in', 'on', 'at'];
+const NOT_FIELDS = ['id', 'kind', 'in', 'on', 'at', 'name', 'leftOut'];
 
 /**
  * Fields set over those that are there. Objects (estimates, the lesson) are merged field by field, so that what this version
