@@ -30,7 +30,7 @@ export type Expected =
   | { readonly is: 'atLeast' | 'above' | 'atMost'; readonly limit: number }
   /** A list with fewer members than it needs. */
   | { readonly is: 'members'; readonly least: number }
-  | { readonly is: 'oneOf'; readonly values: readonly string[] }
+  | { readonly is: 'oneOf'; readonly values: readonly (string | number)[] }
   | { readonly is: 'either'; readonly options: readonly Expected[] };
 
 /** What it held: the value itself when it is a simple one. */

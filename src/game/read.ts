@@ -43,7 +43,8 @@ function frameProblem(raw: unknown): { readonly raw: JsonObject } | Problem {
   if (!isObject(raw)) return { code: 'otherJson' };
   const { format, version } = raw;
   if (format !== FORMAT) return { code: 'otherJson' };
-  return typeof version === 'number' && version > VERSION
+  // Larger than any number is no version at all, and is told as such.
+  return typeof version === 'number' && Number.isFinite(version) && version > VERSION
     ? { code: 'newerVersion', version, known: VERSION }
     : { raw };
 }
@@ -109,7 +110,9 @@ export function readGame(text: string, { newId }: ReadOptions): ReadResult {
   if (!frame.success) addShapeProblems(raw, frame.error.issues, [], problems);
   const nodeEntries = entries(raw, 'nodes', fileNode, problems);
   const linkEntries = entries(raw, 'links', fileLink, problems);
-  if (!problems.isEnough) checkStructure(raw, nodeEntries, linkEntries, problems);
+  /** Without a list of nodes, arrows and holders have nothing that they could be held against. */
+  if (!problems.isEnough && Array.isArray(raw['nodes']))
+    checkStructure(raw, nodeEntries, linkEntries, problems);
   if (!frame.success || !problems.isEmpty) {
     return { ok: false, problems: problems.listed, more: problems.more };
   }

@@ -72,7 +72,10 @@ function expectedBy(issue: Issue): Expected {
     case 'invalid_type':
       return EXPECTED_TYPES.get(issue.expected) ?? { is: 'object' };
     case 'invalid_value':
-      return { is: 'oneOf', values: issue.values.map(String) };
+      return {
+        is: 'oneOf',
+        values: issue.values.map((value) => (typeof value === 'number' ? value : String(value))),
+      };
     case 'too_small': {
       const least = Number(issue.minimum);
       if (issue.origin === 'string') return { is: 'someText' };

@@ -84,13 +84,21 @@ function expectedWords(expected: Expected): string {
     case 'members':
       return `a list of at least ${expected.least}`;
     case 'oneOf':
-      return listed(expected.values.map(quoted), 'or');
+      return listed(
+        expected.values.map((value) => (typeof value === 'number' ? `the number ${value}` : quoted(value))),
+        'or',
+      );
     case 'either':
       return listed(expected.options.map(expectedWords), 'or');
   }
 }
 
-function foundWords(found: Found): string {
+/** A text where a number belongs may look just like it. */
+function foundWords(found: Found, expected: Expected): string {
+  const isNumber =
+    expected.is === 'number' ||
+    expected.is === 'wholeNumber' ||
+    (expected.is === 'oneOf' && expected.values.some((value) => typeof value === 'number'));
   switch (found.is) {
     case 'missing':
       return 'missing';
@@ -99,7 +107,8 @@ function foundWords(found: Found): string {
     case 'object':
       return 'a group of fields';
     case 'value':
-      return typeof found.value === 'string' ? quoted(found.value) : String(found.value);
+      if (typeof found.value !== 'string') return String(found.value);
+      return isNumber ? `the text ${quoted(found.value)}` : quoted(found.value);
   }
 }
 
@@ -110,7 +119,7 @@ function shapeWords(where: Where, expected: Expected, found: Found): string {
   }
   return found.is === 'missing'
     ? `${of} is missing. It should be ${expectedWords(expected)}.`
-    : `${of} should be ${expectedWords(expected)}, and is ${foundWords(found)}.`;
+    : `${of} should be ${expectedWords(expected)}, and is ${foundWords(found, expected)}.`;
 }
 
 function linkKindsWords(where: Where, from: Named, to: Named): string {

@@ -139,8 +139,9 @@ describe('no game at all', () => {
     expect(read(junk)).toMatchObject({ ok: false, more: 10_001 - MAX_PROBLEMS });
   });
 
-  test('an infinite version is newer than any', () => {
-    expect(problemsOf('{"format":"latchmap","version":1e999}')).toMatchObject([{ code: 'newerVersion' }]);
+  test('is told of a version larger than any number as of one', () => {
+    const text = JSON.stringify({ ...sampleFile(), version: 77 }).replace('77', '1e999');
+    expect(problemsOf(text)).toEqual([{ code: 'notFinite', where: { part: 'file', field: 'version' } }]);
   });
 });
 
@@ -197,6 +198,12 @@ describe('a wrong shape is told with node, field and what was expected', () => {
     ]);
   });
 
+  test('no list of nodes, without blame for the arrows', () => {
+    expect(problemsOf({ ...sampleFile(), nodes: {} })).toMatchObject([
+      { where: { part: 'file', field: 'nodes' }, expected: { is: 'list' }, found: { is: 'object' } },
+    ]);
+  });
+
   test('no list of nodes, and a head that is wrong', () => {
     expect(problemsOf({ ...sampleFile(), nodes: {}, links: [], lesson: { pupils: 'many' } })).toMatchObject([
       { where: { part: 'file', field: 'lesson.pupils' }, expected: { is: 'number' } },
@@ -221,7 +228,7 @@ describe('a wrong shape is told with node, field and what was expected', () => {
 
   test('a version that is no number', () => {
     expect(problemsOf({ ...sampleFile(), version: '1' })).toMatchObject([
-      { where: { part: 'file', field: 'version' }, expected: { is: 'oneOf', values: ['1'] } },
+      { where: { part: 'file', field: 'version' }, expected: { is: 'oneOf', values: [1] } },
     ]);
   });
 

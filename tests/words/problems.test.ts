@@ -62,7 +62,7 @@ describe('what is wrong with a file, in one sentence', () => {
     ],
     [
       withNode({ id: 'sum', kind: 'puzzle', name: 'Sum', minutes: { low: 'x', likely: 2, high: 9 } }),
-      'Puzzle “Sum”: ‘minutes.low’ should be a number, and is “x”.',
+      'Puzzle “Sum”: ‘minutes.low’ should be a number, and is the text “x”.',
     ],
     [withNode({ id: 'sum', kind: 'puzzle' }), 'Puzzle sum: ‘name’ is missing. It should be text.'],
     [
@@ -97,6 +97,12 @@ describe('what is wrong with a file, in one sentence', () => {
     ],
   ])('a part of it %#', (file, line) => {
     expect(linesOf(file)).toEqual([line]);
+  });
+
+  test('tells a number from a text that looks like it', () => {
+    expect(linesOf({ ...withNode({ id: 'sum', kind: 'puzzle', name: 'Sum' }), version: '1' })).toEqual([
+      'The file: ‘version’ should be the number 1, and is the text “1”.',
+    ]);
   });
 
   test('says a number that has overflowed', () => {
