@@ -4,16 +4,19 @@
 export function isotonic(targets: readonly number[], weights: readonly number[]): number[] {
   const pools: { mean: number; weight: number; count: number }[] = [];
   for (const [i, target] of targets.entries()) {
-    let pool = { mean: target, weight: weights[i] ?? 1, count: 1 };
+    const pool = { mean: target, weight: weights[i] ?? 1, count: 1 };
     for (let last = pools.at(-1); last && last.mean > pool.mean; last = pools.at(-1)) {
       pools.pop();
       const weight = last.weight + pool.weight;
-      const mean = (last.mean * last.weight + pool.mean * pool.weight) / weight;
-      pool = { mean, weight, count: last.count + pool.count };
+      pool.mean = (last.mean * last.weight + pool.mean * pool.weight) / weight;
+      pool.weight = weight;
+      pool.count += last.count;
     }
     pools.push(pool);
   }
-  return pools.flatMap(({ mean, count }) => Array.from({ length: count }, () => mean));
+  const values: number[] = [];
+  for (const { mean, count } of pools) for (let i = 0; i < count; i++) values.push(mean);
+  return values;
 }
 
 /**
