@@ -9,9 +9,7 @@ interface Seen {
   readonly opened: ReadonlySet<NodeId>;
 }
 
-const NONE: ReadonlySet<NodeId> = new Set();
-
 export const layoutOf = memoLast<Seen, MapLayout>(
   ({ game, opened }) => [game.nodes, game.links, game.positions, opened],
-  ({ game, opened }, previous) => layOut(game, { folded: NONE, opened }, previous),
+  ({ game, opened }, previous) => layOut(game, { opened }, previous),
 );

@@ -3,7 +3,16 @@
  * Every drop rewrites it as { x: 0, y: 0, 1, 2 … }. What has no position yet comes last, by id.
  */
 import { compareCodePoints } from './compare.ts';
-import type { Game, GameNode, NodeId, Point } from './model.ts';
+import type { Game, GameNode, Kind, NodeId, Point } from './model.ts';
+
+/** What lies in a tray is drawn in three groups, in this order; rows change places within their group only. */
+export type RowGroup = 'locks' | 'things' | 'boxes';
+
+/** The group that a node of the kind is drawn in. */
+export function rowGroup(kind: Kind): RowGroup {
+  if (kind === 'fastener') return 'locks';
+  return kind === 'container' ? 'boxes' : 'things';
+}
 
 function compareRows(positions: Game['positions'], a: GameNode, b: GameNode): number {
   const p = positions.get(a.id);

@@ -218,8 +218,8 @@ function withRows(ordered: Game, spots: ReadonlyMap<NodeId, Point>): ReadonlyMap
       rows.map((node) => node.id),
     );
   for (const id of ordered.nodes.keys()) {
-    const { plates, things, boxes } = contents.of(id);
-    write(plates);
+    const { locks, things, boxes } = contents.of(id);
+    write(locks);
     write([...things, ...boxes]);
   }
   return positions;

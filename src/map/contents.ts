@@ -1,13 +1,9 @@
 /** What lies in each tray, in the order in which it is drawn, and how much of it there is. */
 import { type Game, type GameNode, type Kind, type NodeId, parentOf } from '../game/model.ts';
-import { inRowOrder } from '../game/rows.ts';
+import { inRowOrder, type RowGroup, rowGroup } from '../game/rows.ts';
 
-export interface Contents {
-  /** Top to bottom. */
-  readonly plates: readonly GameNode[];
-  readonly things: readonly GameNode[];
-  readonly boxes: readonly GameNode[];
-}
+/** Each top to bottom. */
+export type Contents = Readonly<Record<RowGroup, readonly GameNode[]>>;
 
 export interface GameContents {
   /** What stands on the mat, top to bottom. */
@@ -17,12 +13,12 @@ export interface GameContents {
   readonly holds: (id: NodeId) => readonly { readonly kind: Kind; readonly count: number }[];
 }
 
-const NONE: Contents = { plates: [], things: [], boxes: [] };
+const NONE: Contents = { locks: [], things: [], boxes: [] };
 const COUNTED: readonly Kind[] = ['container', 'key', 'clue', 'tool', 'prize'];
 
 export function contentsOf(game: Game): GameContents {
   const roots: GameNode[] = [];
-  const trays = new Map<NodeId, { plates: GameNode[]; things: GameNode[]; boxes: GameNode[] }>();
+  const trays = new Map<NodeId, Record<RowGroup, GameNode[]>>();
   for (const node of inRowOrder(game.positions, game.nodes.values())) {
     const parent = parentOf(node);
     if (parent === undefined || !game.nodes.has(parent)) {
@@ -31,12 +27,10 @@ export function contentsOf(game: Game): GameContents {
     }
     let tray = trays.get(parent);
     if (!tray) {
-      tray = { plates: [], things: [], boxes: [] };
+      tray = { locks: [], things: [], boxes: [] };
       trays.set(parent, tray);
     }
-    if (node.kind === 'fastener') tray.plates.push(node);
-    else if (node.kind === 'container') tray.boxes.push(node);
-    else tray.things.push(node);
+    tray[rowGroup(node.kind)].push(node);
   }
   const of = (id: NodeId) => trays.get(id) ?? NONE;
   const counts = new Map<NodeId, ReadonlyMap<Kind, number>>();

@@ -1,6 +1,7 @@
 /** Which things on the mat share a field, because they stand together. */
 import type { NodeId } from '../game/model.ts';
 import type { Caption, Field, Rect, Side } from './layout.ts';
+import { overlaps } from './outline.ts';
 import { CAPTION_HEIGHT, FIELD_GAP, FIELD_PAD, OVERHANG } from './sizes.ts';
 
 export interface Captioned {
@@ -36,8 +37,22 @@ function fieldAround(caption: Caption, members: readonly Captioned[]): Field {
   };
 }
 
-/** Columns of at least two with one caption, each at most FIELD_GAP below the one before; the rest stand alone. From top to bottom. */
-export function fieldsOf(things: readonly Captioned[]): readonly Field[] {
+/** Whether something stands between the two, so that a field around them would hold what is not of it. */
+function isParted({ rect: a }: Captioned, { rect: b }: Captioned, standing: readonly Rect[]): boolean {
+  const between = {
+    x: Math.min(a.x, b.x),
+    y: a.y + a.height,
+    width: Math.max(a.x + a.width, b.x + b.width) - Math.min(a.x, b.x),
+    height: b.y - (a.y + a.height),
+  };
+  return standing.some((other) => other !== a && other !== b && overlaps(other, between));
+}
+
+/**
+ * Columns of at least two with one caption, each at most FIELD_GAP below the one before and nothing between them; the rest stand
+ * alone. From top to bottom. `standing`: all that stands on the mat.
+ */
+export function fieldsOf(things: readonly Captioned[], standing: readonly Rect[]): readonly Field[] {
   const sorted = [...things].sort(
     (a, b) => a.rect.y - b.rect.y || a.rect.x - b.rect.x || (a.id < b.id ? -1 : 1),
   );
@@ -45,7 +60,8 @@ export function fieldsOf(things: readonly Captioned[]): readonly Field[] {
   for (const thing of sorted) {
     const column = columns.find(({ caption, last }) => {
       const gap = thing.rect.y - (last.rect.y + last.rect.height);
-      return caption === thing.caption && gap >= 0 && gap <= FIELD_GAP && oneColumn(last.rect, thing.rect);
+      if (caption !== thing.caption || gap < 0 || gap > FIELD_GAP) return false;
+      return oneColumn(last.rect, thing.rect) && !isParted(last, thing, standing);
     });
     if (column) {
       column.members.push(thing);

@@ -1,5 +1,5 @@
 /** The whole map from the document's positions. */
-import type { Game, GameNode, NodeId, Point } from '../game/model.ts';
+import { type Game, type GameNode, isHolder, type NodeId, type Point, parentOf } from '../game/model.ts';
 import { directionNodes } from './code.ts';
 import { contentsOf, type GameContents } from './contents.ts';
 import { fieldsOf } from './fields.ts';
@@ -63,24 +63,33 @@ interface Span {
 const meanOf = (xs: readonly number[]) => xs.reduce((sum, x) => sum + x, 0) / xs.length;
 const middleOf = ({ left, right }: Span) => (left + right) / 2;
 
+/** The node and all that it is in or on. */
+function* withHolders(game: Game, id: NodeId): Generator<NodeId> {
+  const seen = new Set<NodeId>();
+  for (let at: NodeId | undefined = id; at !== undefined && !seen.has(at); ) {
+    seen.add(at);
+    yield at;
+    const node = game.nodes.get(at);
+    at = node && parentOf(node);
+  }
+}
+
 /**
  * The wall that a container's locks are on: the right one when the mean x of all that opens them lies right of its middle.
- * What opens them from within the same tray, or from one above or below it, says nothing of sides and counts only by where
- * the rest of its links lead: then the wall faces the mean of all that the tray is linked with.
+ * What opens them from within the same tray, or from one above or below it, says nothing of sides and does not count:
+ * then the wall faces the mean of all else that the box, its locks and its contents are linked with. No other link turns it.
  * All is taken from what stands on the mat, so that folding, or a wall itself, changes no other wall.
  */
 function wallSides(
   game: Game,
   contents: GameContents,
   spans: ReadonlyMap<NodeId, Span>,
-  frozen: ReadonlyMap<NodeId, Side> | undefined,
 ): (container: NodeId) => Side {
   const root = rootOf(contents);
   const spanOf = (id: NodeId) => spans.get(root.get(id) ?? id);
   const openers = new Map<NodeId, number[]>();
   const linked = new Map<NodeId, number[]>();
-  const note = (map: Map<NodeId, number[]>, id: NodeId | undefined, x: number) => {
-    if (id === undefined) return;
+  const note = (map: Map<NodeId, number[]>, id: NodeId, x: number) => {
     const list = map.get(id);
     if (list) list.push(x);
     else map.set(id, [x]);
@@ -89,16 +98,14 @@ function wallSides(
     const source = spanOf(from);
     const target = spanOf(to);
     if (!source || !target || (source.left < target.right && target.left < source.right)) continue;
-    note(linked, root.get(to), middleOf(source));
-    note(linked, root.get(from), middleOf(target));
+    for (const holder of withHolders(game, to)) note(linked, holder, middleOf(source));
+    for (const holder of withHolders(game, from)) note(linked, holder, middleOf(target));
     const node = game.nodes.get(to);
     if (node?.kind === 'fastener') note(openers, node.on, middleOf(source));
   }
   return (container) => {
-    const kept = frozen?.get(container);
-    if (kept) return kept;
     const span = spanOf(container);
-    const xs = openers.get(container) ?? linked.get(root.get(container) ?? container);
+    const xs = openers.get(container) ?? linked.get(container);
     return span && xs && meanOf(xs) > middleOf(span) ? 'right' : 'left';
   };
 }
@@ -142,8 +149,8 @@ function xInside(drawing: Drawing, tray: Built, inner: Built): number {
 }
 
 function hide(drawing: Drawing, tray: NodeId, into: NodeId) {
-  const { plates, things, boxes } = drawing.contents.of(tray);
-  for (const { id } of [...plates, ...things, ...boxes]) drawing.hidden.set(id, into);
+  const { locks, things, boxes } = drawing.contents.of(tray);
+  for (const { id } of [...locks, ...things, ...boxes]) drawing.hidden.set(id, into);
   for (const box of boxes) hide(drawing, box.id, into);
 }
 
@@ -157,7 +164,7 @@ function draw(
 ) {
   const { node, shape, depth, folded } = built;
   const { contents, wallOf, previous } = drawing;
-  const tray = node.kind === 'place' || node.kind === 'container';
+  const tray = isHolder(node);
   const carrier = node.kind === 'container' ? node.id : node.kind === 'fastener' ? node.on : undefined;
   const slot: Slot = {
     kind: node.kind,
@@ -169,8 +176,7 @@ function draw(
     folded,
     ...(carrier !== undefined && { wall: wallOf(carrier) }),
     ...(tray && { holds: contents.holds(node.id) }),
-    ...(node.kind === 'container' &&
-      folded && { locks: contents.of(node.id).plates.map((plate) => plate.id) }),
+    ...(node.kind === 'container' && folded && { locks: contents.of(node.id).locks.map((lock) => lock.id) }),
     ...(caption && { caption }),
   };
   const before = previous?.slots.get(node.id);
@@ -203,7 +209,7 @@ export function layOut(game: Game, view: MapView, previous?: MapLayout): MapLayo
     rects.set(node.id, { x, y, width: shape.width, height: shape.height });
     spans.set(node.id, { left: x, right: x + shape.width });
   }
-  const wallOf = wallSides(game, contents, spans, view.walls);
+  const wallOf = wallSides(game, contents, spans);
   const given = handedOver(game);
   const captioned = roots.flatMap((built) => {
     const caption = captionOf(built.node, given);
@@ -212,7 +218,7 @@ export function layOut(game: Game, view: MapView, previous?: MapLayout): MapLayo
     const overhang = isWalled(built) ? wallOf(built.node.id) : undefined;
     return [{ id: built.node.id, caption, rect, overhang }];
   });
-  const fields = fieldsOf(captioned);
+  const fields = fieldsOf(captioned, [...rects.values()]);
   const inField = new Set(fields.flatMap((field) => field.ids));
   const slots = new Map<NodeId, Slot>();
   const rows = new Map<NodeId, readonly NodeId[]>();

@@ -87,15 +87,11 @@ export interface MapLayout {
 
 /** How the map is looked at. Not part of the document. */
 export interface MapView {
-  /** Trays folded by hand. */
-  readonly folded: ReadonlySet<NodeId>;
   /** Boxes two or more deep that were opened by hand; the others of that depth are folded. */
   readonly opened: ReadonlySet<NodeId>;
-  /** Walls that stay as they are while something is dragged. */
-  readonly walls?: ReadonlyMap<NodeId, Side>;
 }
 
-export const plainView: MapView = { folded: new Set(), opened: new Set() };
+export const plainView: MapView = { opened: new Set() };
 
 /** A line at right angles: its corners, first to last. */
 export type Route = readonly { readonly x: number; readonly y: number }[];
@@ -119,13 +115,4 @@ export function absolute(layout: MapLayout, id: NodeId): Rect {
 /** What a node is drawn as: itself, or the folded tray that it is in; undefined for what the layout does not know. */
 export function shownAs(layout: MapLayout, id: NodeId): NodeId | undefined {
   return layout.slots.has(id) ? id : layout.hidden.get(id);
-}
-
-/** The walls that a layout has, to freeze them while something is dragged. */
-export function wallsOf(layout: MapLayout): ReadonlyMap<NodeId, Side> {
-  const walls = new Map<NodeId, Side>();
-  for (const [id, slot] of layout.slots) {
-    if (slot.kind === 'container' && slot.wall) walls.set(id, slot.wall);
-  }
-  return walls;
 }

@@ -3,7 +3,7 @@ import type { Placement } from '../game/edits/edit.ts';
 import type { NodeId } from '../game/model.ts';
 import type { MapLayout, Rect } from './layout.ts';
 import { outline, overlaps } from './outline.ts';
-import { CAPTION_HEIGHT, FIELD_GAP } from './sizes.ts';
+import { CAPTION_HEIGHT, ROOM_GAP } from './sizes.ts';
 
 const LEAST_GAP = 8;
 
@@ -40,7 +40,7 @@ export function makeRoom(before: MapLayout, after: MapLayout): Placement[] {
     for (const [other, its] of is) {
       const its0 = was.get(other);
       if (other === id || !its0 || its.y < rect.y || !overlaps(rect, its) || overlaps(old, its0)) continue;
-      const gap = Math.min(FIELD_GAP, Math.max(LEAST_GAP, its0.y - (old.y + old.height)));
+      const gap = Math.min(ROOM_GAP, Math.max(LEAST_GAP, its0.y - (old.y + old.height)));
       const lower = { ...its, y: rect.y + rect.height + gap };
       is.set(other, lower);
       moved.set(other, lower);

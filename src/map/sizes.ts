@@ -64,5 +64,7 @@ export const INNER_CONTAINER_WIDTH = 220;
 export const CAPTION_HEIGHT = 24;
 /** Around what stands in a field; its caption's height comes on top. */
 export const FIELD_PAD = 16;
-/** What stands closer together than this, one below the other, shares a field. */
-export const FIELD_GAP = 24;
+/** Between what stands one below the other once it has given way. */
+export const ROOM_GAP = 24;
+/** What stands no farther apart than this, one below the other, shares a field: it holds together when one of them shrinks by a row or two. */
+export const FIELD_GAP = 72;

@@ -2,7 +2,7 @@
  * Trays stack: name at the top, plates on the wall, things as rows, boxes below them. Widths come from the inside out,
  * text is broken to them, and heights follow. None of it depends on which wall the plates are on: left and right are mirrored.
  */
-import type { Game, GameNode, NodeId } from '../game/model.ts';
+import { type Game, type GameNode, isHolder, type NodeId } from '../game/model.ts';
 import type { GameContents } from './contents.ts';
 import type { MapView } from './layout.ts';
 import {
@@ -51,14 +51,12 @@ export interface Builder {
 }
 
 function isFolded({ view }: Builder, node: GameNode, depth: number): boolean {
-  if (node.kind !== 'place' && node.kind !== 'container') return false;
-  if (view.folded.has(node.id)) return true;
   return node.kind === 'container' && depth >= FOLDED_FROM && !view.opened.has(node.id);
 }
 
 /** Whether plates stand out of the box's wall. */
 function hasPlates(builder: Builder, box: GameNode, depth: number): boolean {
-  return !isFolded(builder, box, depth) && builder.contents.of(box.id).plates.length > 0;
+  return !isFolded(builder, box, depth) && builder.contents.of(box.id).locks.length > 0;
 }
 
 /** What a box in a tray needs besides its own width. */
@@ -80,17 +78,17 @@ function buildTray(builder: Builder, node: GameNode, depth: number, width: numbe
   const folded = isFolded(builder, node, depth);
   if (folded) return { node, depth, folded, shape: foldedShape(node, width, facts), inside: [] };
   const head = trayHead(node, width, facts);
-  const { plates, things, boxes } = contents.of(node.id);
+  const { locks, things, boxes } = contents.of(node.id);
   const inside: { y: number; built: Built }[] = [];
   let y = head.height;
   const add = (built: Built, gap: number) => {
     inside.push({ y, built });
     y += built.shape.height + gap;
   };
-  plates.forEach((plate, i) => {
-    const shape = plateShape(builder.game, plate, width, facts);
-    const gap = i === plates.length - 1 ? ROW_GAP : PLATE_GAP;
-    add({ node: plate, depth: depth + 1, folded: false, shape, inside: [] }, gap);
+  locks.forEach((lock, i) => {
+    const shape = plateShape(builder.game, lock, width, facts);
+    const gap = i === locks.length - 1 ? ROW_GAP : PLATE_GAP;
+    add({ node: lock, depth: depth + 1, folded: false, shape, inside: [] }, gap);
   });
   for (const thing of things) add(build(builder, thing, depth + 1, width - 2 * TRAY_PAD), ROW_GAP);
   for (const box of boxes) {
@@ -119,8 +117,7 @@ function build(builder: Builder, node: GameNode, depth: number, width: number): 
 
 /** What stands on the mat, with all that is drawn in it. */
 export function buildRoot(builder: Builder, node: GameNode): Built {
-  const tray = node.kind === 'place' || node.kind === 'container';
-  return build(builder, node, 0, tray ? trayWidth(builder, node, 0) : FREE_THING_WIDTH);
+  return build(builder, node, 0, isHolder(node) ? trayWidth(builder, node, 0) : FREE_THING_WIDTH);
 }
 
 /** The root that each node stands in, drawn or folded away. */
@@ -128,8 +125,8 @@ export function rootOf(contents: GameContents): ReadonlyMap<NodeId, NodeId> {
   const root = new Map<NodeId, NodeId>();
   const visit = (node: GameNode, top: NodeId) => {
     root.set(node.id, top);
-    const { plates, things, boxes } = contents.of(node.id);
-    for (const inner of [...plates, ...things, ...boxes]) visit(inner, top);
+    const { locks, things, boxes } = contents.of(node.id);
+    for (const inner of [...locks, ...things, ...boxes]) visit(inner, top);
   };
   for (const node of contents.roots) visit(node, node.id);
   return root;

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Game, GameNode } from '../../src/game/model.ts';
 import { freeSpot } from '../../src/map/free-spot.ts';
 import { layOut } from '../../src/map/lay-out.ts';
-import { absolute, type MapLayout, type MapView, plainView, shownAs, wallsOf } from '../../src/map/layout.ts';
+import { absolute, type MapLayout, type MapView, plainView, shownAs } from '../../src/map/layout.ts';
 import { occupied, outline, overlaps, standsIn } from '../../src/map/outline.ts';
 import { NAME, PUZZLE_WIDTH } from '../../src/map/sizes.ts';
 import { textWidth } from '../../src/type/text.ts';
@@ -30,7 +30,7 @@ function checkTrays(layout: MapLayout) {
   }
 }
 
-const everythingOpen = (game: Game): MapView => ({ folded: new Set(), opened: new Set(game.nodes.keys()) });
+const everythingOpen = (game: Game): MapView => ({ opened: new Set(game.nodes.keys()) });
 
 test('an empty game has nothing to draw', () => {
   const layout = layOut(gameOf([]), plainView);
@@ -181,7 +181,7 @@ test('rows follow positions; what has none comes last; boxes lie below things', 
   expect(layOut(game, plainView).rows.get('p')).toEqual(['c2', 'c1', 'c3', 'b']);
 });
 
-test('locks are on the wall that faces what opens them, and stay there while the walls are held', () => {
+test('locks are on the wall that faces what opens them', () => {
   const game = (x: number) =>
     gameOf(
       [
@@ -199,8 +199,34 @@ test('locks are on the wall that faces what opens them, and stay there while the
   expect(right.slots.get('b')?.wall).toBe('right');
   const plate = right.slots.get('f');
   expect((plate?.x ?? 0) + (plate?.width ?? 0)).toBeGreaterThan(right.slots.get('b')?.width ?? 0);
-  const held = layOut(game(500), { ...plainView, walls: wallsOf(left) });
-  expect(held.slots.get('f')?.x).toBe(left.slots.get('f')?.x);
+});
+
+test('an arrow between two other things turns no wall, though one of them lies in the same tray', () => {
+  const nodes: GameNode[] = [
+    { id: 'p', kind: 'place', name: 'Shelf' },
+    { id: 'b', kind: 'container', name: 'Box', in: 'p' },
+    { id: 'f', kind: 'fastener', name: 'Lock', on: 'b', type: 'key' },
+    { id: 'k', kind: 'key', name: 'Key', in: 'p' },
+    { id: 'c', kind: 'clue', name: 'Note', in: 'p' },
+    { id: 'i', kind: 'clue', name: 'Slip', in: 'b' },
+    { id: 'z', kind: 'puzzle', name: 'Puzzle' },
+  ];
+  const at = { p: { x: 0, y: 0 }, z: { x: 600, y: 0 } };
+  const wall = (pairs: readonly (readonly [string, string])[]) =>
+    layOut(gameOf(nodes, pairs, at), plainView).slots.get('b')?.wall;
+  expect(wall([['k', 'f']])).toBe('left');
+  expect(
+    wall([
+      ['k', 'f'],
+      ['c', 'z'],
+    ]),
+  ).toBe('left');
+  expect(
+    wall([
+      ['k', 'f'],
+      ['i', 'z'],
+    ]),
+  ).toBe('right');
 });
 
 test('what stands together shares a field with its like; what stands alone has a caption of its own', () => {
@@ -228,6 +254,21 @@ test('what stands together shares a field with its like; what stands alone has a
   expect(layout.fields.map((field) => [field.caption, field.ids])).toEqual([['tables', ['a', 'b']]]);
   const captions = ['a', 'b', 'c', 'far', 'g', 'z'].map((id) => layout.slots.get(id)?.caption);
   expect(captions).toEqual([undefined, undefined, 'hand', 'tables', 'given', undefined]);
+});
+
+test('a field holds together when one of its boxes shrinks, unless something else comes between', () => {
+  const box = (id: string): GameNode => ({ id, kind: 'container', name: id });
+  const height = layOut(gameOf([box('a')]), plainView).slots.get('a')?.height ?? 0;
+  const fields = (gap: number, nodes: readonly GameNode[] = [], at = {}) =>
+    layOut(
+      gameOf([box('a'), box('b'), ...nodes], [], { a: { x: 0, y: 0 }, b: { x: 0, y: height + gap }, ...at }),
+      plainView,
+    ).fields.length;
+  expect(fields(18)).toBe(1);
+  expect(fields(72)).toBe(1);
+  expect(fields(73)).toBe(0);
+  const clue: GameNode = { id: 'c', kind: 'clue', name: 'Note' };
+  expect(fields(72, [clue], { c: { x: 10, y: height + 20 } })).toBe(0);
 });
 
 test('a puzzle tells how many are enough and grows with its links', () => {

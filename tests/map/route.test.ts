@@ -153,9 +153,10 @@ test('a line to what is folded away ends at the tray; one within a folded tray i
   const game = gameOf(
     [
       { id: 'p', kind: 'place', name: 'Shelf' },
-      { id: 'b', kind: 'container', name: 'Box', in: 'p' },
+      { id: 'o', kind: 'container', name: 'Outer', in: 'p' },
+      { id: 'b', kind: 'container', name: 'Box', in: 'o' },
       { id: 'f', kind: 'fastener', name: 'Lock', on: 'b', type: 'key' },
-      { id: 'k', kind: 'key', name: 'Lock', in: 'p' },
+      { id: 'k', kind: 'key', name: 'Key', in: 'b' },
       { id: 'c', kind: 'clue', name: 'Note', in: 'b' },
       { id: 'z', kind: 'puzzle', name: 'Puzzle' },
     ],
@@ -165,10 +166,11 @@ test('a line to what is folded away ends at the tray; one within a folded tray i
     ],
     { p: { x: 0, y: 0 }, z: { x: 400, y: 40 } },
   );
-  const layout = layOut(game, { ...plainView, folded: new Set(['p']) });
+  const layout = layOut(game, plainView);
   const drawn = routes(layout, game.links.values());
   expect([...drawn.keys()]).toEqual(['l1']);
-  expect(drawn.get('l1')?.[0]?.x).toBe(absolute(layout, 'p').width);
+  const box = absolute(layout, 'b');
+  expect(drawn.get('l1')?.[0]?.x).toBe(box.x + box.width);
 });
 
 test('a puzzle above the next one leads straight down to it', () => {
