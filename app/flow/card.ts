@@ -2,7 +2,7 @@
 import type { Node } from 'reactflow';
 import type { GameNode } from '../../src/game/model.ts';
 import type { Slot } from '../../src/map/layout.ts';
-import type { SmallWords } from './small.ts';
+import type { Growth, SmallWords } from './small.ts';
 
 /** Where the time goes, on one step. */
 export interface Heat {
@@ -40,8 +40,7 @@ export interface Card extends Record<string, unknown> {
   readonly slot: Slot;
   readonly look: Look;
   readonly hasp: Hasp | undefined;
-  /** How large its name or code may grow, in pixels of the map. */
-  readonly grow: number;
+  readonly grow: Growth;
   /** What it says when the map is drawn small. */
   readonly small: SmallWords | undefined;
   /** Types of the locks of a folded container, drawn as signs. */

@@ -111,20 +111,44 @@ function fitting({ name, holds, step, ...room }: Omit<SmallWords, 'size'>): numb
 
 /** Size of the words on a card at full size. */
 const FULL = 13.5;
-/** A line keeps its height when its words grow: a single one has the edge of the card to grow towards, several have each other. */
-const GROWN_ALONE = 18.5;
-const GROWN_TOGETHER = 16;
+/** A name at 60 %. */
+const GROWN = 20.8;
+/** Below the name of a tray are its rows, so that several lines have only each other to grow towards. */
+const GROWN_IN_TRAY = 16;
 const AFTER = 12;
+/** Between the first line and the edge above it, and the last and the edge below. */
+const EDGES = 4;
+/** From line to line, in parts of the size of type. */
+export const PITCH = 1.1;
 
-/** How large the name or code of a card may be set without leaving its room, so that it stays readable while the map grows smaller. */
-export function growth(slot: Slot): number {
+/** How large its words may be set, in pixels of the map, so that they stay readable while the map grows smaller. */
+export interface Growth {
+  readonly name: number;
+  readonly code: number;
+}
+
+/** What fits into the card beside all that stands there. */
+export function growth(slot: Slot): Growth {
   const { code } = slot;
-  const widths = slot.lines.map((line) => textWidth(line, styleOf(slot)));
-  if (code) widths.push(codeWidth(code) + (slot.kind === 'puzzle' ? GIVES_WIDTH : 0));
-  const widest = Math.max(1, ...widths);
   const room = slot.width - slot.text.x - AFTER;
-  const lines = slot.lines.length + slot.notes.length + (code?.lines.length ?? 0);
-  return Math.max(FULL, Math.min((FULL * room) / widest, lines > 1 ? GROWN_TOGETHER : GROWN_ALONE));
+  const highest = highestType(slot);
+  const sizeFor = (width: number) => Math.max(FULL, Math.min((FULL * room) / Math.max(1, width), highest));
+  return {
+    name: sizeFor(Math.max(0, ...slot.lines.map((line) => textWidth(line, styleOf(slot))))),
+    code: sizeFor(code ? codeWidth(code) + (slot.kind === 'puzzle' ? GIVES_WIDTH : 0) : 0),
+  };
+}
+
+function highestType(slot: Slot): number {
+  const lines = lineCount(slot);
+  if (slot.kind === 'place' || slot.kind === 'container')
+    return lines > 1 || slot.folded ? GROWN_IN_TRAY : GROWN;
+  return Math.min(GROWN, (slot.height - EDGES) / (lines * PITCH));
+}
+
+/** Name, answer and notes. */
+export function lineCount({ lines, notes, code }: Slot): number {
+  return lines.length + notes.length + (code?.lines.length ?? 0);
 }
 
 function styleOf({ kind }: Slot): TextStyle {

@@ -21,11 +21,11 @@ export function Box({ node, slot, look, grow, small, hasp, locks }: Card) {
         <Title slot={slot} number={look.number} grow={grow} strong />
       </div>
       <Small words={small} number={look.number} />
-      <Notes slot={slot} after={slot.lines.length} />
+      <Notes slot={slot} grow={grow} after={slot.lines.length} />
       <TrayCount slot={slot} locks={locks ?? []} />
       {isOpenedByHand(slot) && <FoldButton id={node.id} name={node.name} />}
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
-      <Tab heat={look.heat} className="flow-tab-place" />
+      <Tab heat={look.heat} className="flow-tab-place" room={slot.width - 30} />
     </div>
   );
 }

@@ -28,10 +28,10 @@ export function Place({ slot, look, grow, small }: Card) {
         <Title slot={slot} number={look.number} grow={grow} strong />
       </div>
       <Small words={small} number={look.number} />
-      <Notes slot={slot} after={slot.lines.length} />
+      <Notes slot={slot} grow={grow} after={slot.lines.length} />
       <TrayCount slot={slot} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
-      <Tab heat={look.heat} className="flow-tab-place" />
+      <Tab heat={look.heat} className="flow-tab-place" room={slot.width - 30} />
     </div>
   );
 }

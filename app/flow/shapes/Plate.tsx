@@ -1,12 +1,12 @@
 /** A lock: a metal plate across the wall of its box, with number, sign and code; its state stands to the right of it. */
 
-import { PLATE_PAD, SIGN_ROOM } from '../../../src/map/sizes.ts';
+import { PLATE_PAD, SIGN_ROOM, STATE_ROOM } from '../../../src/map/sizes.ts';
 import { LOCK_STATES } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
 import { CodeLine } from './Code.tsx';
 import { LockSign } from './LockSign.tsx';
 import { heatPaint, Tab } from './Tab.tsx';
-import { grown, Notes, numbered, StepNumber } from './Title.tsx';
+import { grown, lineTop, Notes, numbered, StepNumber } from './Title.tsx';
 
 export function Plate({ node, slot, look, grow }: Card) {
   const { text } = slot;
@@ -21,7 +21,7 @@ export function Plate({ node, slot, look, grow }: Card) {
     >
       <div className="flow-metal" style={paint} />
       {slot.step && (
-        <span className="flow-step-at" style={{ left: PLATE_PAD, top: 6 }}>
+        <span className="flow-step-at" style={{ left: PLATE_PAD, top: lineTop(slot, grow, 0.5) }}>
           <StepNumber number={look.number} />
         </span>
       )}
@@ -29,10 +29,17 @@ export function Plate({ node, slot, look, grow }: Card) {
         {look.number > 0 && look.number}
         <LockSign type={type} />
       </span>
-      <span className="flow-sign-at" style={{ left: text.x - SIGN_ROOM, top: 7 }}>
+      <span className="flow-sign-at" style={{ left: text.x - SIGN_ROOM, top: lineTop(slot, grow, 0.5) }}>
         <LockSign type={type} />
       </span>
-      <span className="flow-name" style={{ left: text.x, top: text.y, fontSize: grown(grow) }}>
+      <span
+        className="flow-name"
+        style={{
+          left: text.x,
+          top: lineTop(slot, grow, 0),
+          fontSize: grown(slot.code ? grow.code : grow.name),
+        }}
+      >
         {slot.code
           ? numbered(slot.code.lines).map(({ key, line }) => (
               <CodeLine key={key} symbols={line} directions={slot.code?.directions === true} />
@@ -43,11 +50,11 @@ export function Plate({ node, slot, look, grow }: Card) {
               </span>
             ))}
       </span>
-      <Notes slot={slot} after={rows} />
+      <Notes slot={slot} grow={grow} after={rows} />
       {look.state ? (
         <span className={`flow-state flow-state-${look.state} ${beside}`}>{LOCK_STATES[look.state]}</span>
       ) : (
-        <Tab heat={look.heat} className={`flow-tab-plate ${beside}`} />
+        <Tab heat={look.heat} className={`flow-tab-plate ${beside}`} room={STATE_ROOM} />
       )}
     </div>
   );

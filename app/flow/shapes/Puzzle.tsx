@@ -1,13 +1,12 @@
 /** A puzzle: a bar with cut corners, its name, and under it the answer that it gives. */
 
-import { LINE } from '../../../src/map/sizes.ts';
 import { GIVES } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
 import { CodeLine } from './Code.tsx';
 import { bar } from './outlines.ts';
 import { Small } from './Small.tsx';
 import { heatPaint, Tab } from './Tab.tsx';
-import { grown, Notes, numbered, Title } from './Title.tsx';
+import { grown, lineTop, Notes, numbered, Title } from './Title.tsx';
 
 const HALF_LINE = 0.9;
 
@@ -24,7 +23,11 @@ export function Puzzle({ slot, look, grow, small }: Card) {
       {code && (
         <span
           className="flow-gives"
-          style={{ left: slot.text.x, top: slot.text.y + slot.lines.length * LINE, fontSize: grown(grow) }}
+          style={{
+            left: slot.text.x,
+            top: lineTop(slot, grow, slot.lines.length),
+            fontSize: grown(grow.code),
+          }}
         >
           <span className="flow-gives-word">{GIVES}</span>
           <span>
@@ -35,8 +38,8 @@ export function Puzzle({ slot, look, grow, small }: Card) {
         </span>
       )}
       <Small words={small} number={look.number} />
-      <Notes slot={slot} after={after} />
-      <Tab heat={look.heat} className="flow-tab-puzzle" />
+      <Notes slot={slot} grow={grow} after={after} />
+      <Tab heat={look.heat} className="flow-tab-puzzle" room={slot.width - 30} />
     </div>
   );
 }

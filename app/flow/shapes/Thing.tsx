@@ -55,9 +55,9 @@ export function Thing({ node, slot, look, grow, small }: Card) {
       </svg>
       <Title slot={slot} number={look.number} grow={grow} strong={false} />
       <Small words={small} number={look.number} />
-      <Notes slot={slot} after={slot.lines.length} />
+      <Notes slot={slot} grow={grow} after={slot.lines.length} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
-      <Tab heat={look.heat} className="flow-tab-place" />
+      <Tab heat={look.heat} className="flow-tab-place" room={slot.width - 30} />
     </div>
   );
 }

@@ -3,6 +3,7 @@
 import type { Slot } from '../../../src/map/layout.ts';
 import { LINE, STEP_ROOM } from '../../../src/map/sizes.ts';
 import { noteText } from '../../../src/words/canvas.ts';
+import { type Growth, lineCount, PITCH } from '../small.ts';
 
 /** A filled circle with the number in the order of play; hollow for what takes time but is never reached. */
 export function StepNumber({ number }: { number: number }) {
@@ -21,10 +22,20 @@ export function numbered<T>(lines: readonly T[]): readonly { readonly key: strin
 /** As large on the screen as ever, as far as there is room. */
 export const grown = (grow: number) => `min(var(--name-size), ${grow}px)`;
 
+/**
+ * The upper edge of a line, from 0; 0.5 is the middle of the first. In a tray lines stand where they were measured; on a card
+ * the whole block grows from its middle.
+ */
+export function lineTop(slot: Slot, { name, code }: Growth, line: number): string {
+  if (slot.kind === 'place' || slot.kind === 'container') return `${slot.text.y + line * LINE}px`;
+  const size = Math.max(slot.lines.length > 0 ? name : 0, slot.code ? code : 0);
+  return `calc(50% + ${line - lineCount(slot) / 2} * max(${LINE}px, ${PITCH} * ${grown(size)}))`;
+}
+
 interface TitleProps {
   readonly slot: Slot;
   readonly number: number;
-  readonly grow: number;
+  readonly grow: Growth;
   readonly strong: boolean;
 }
 
@@ -33,13 +44,13 @@ export function Title({ slot, number, grow, strong }: TitleProps) {
   return (
     <>
       {slot.step && (
-        <span className="flow-step-at" style={{ left: text.x - STEP_ROOM, top: text.y - 2 }}>
+        <span className="flow-step-at" style={{ left: text.x - STEP_ROOM, top: lineTop(slot, grow, 0.5) }}>
           <StepNumber number={number} />
         </span>
       )}
       <span
         className={strong ? 'flow-name flow-name-strong' : 'flow-name'}
-        style={{ left: text.x, top: text.y, fontSize: grown(grow) }}
+        style={{ left: text.x, top: lineTop(slot, grow, 0), fontSize: grown(grow.name) }}
       >
         {numbered(slot.lines).map(({ key, line }) => (
           <span key={key} className="flow-line">
@@ -52,10 +63,10 @@ export function Title({ slot, number, grow, strong }: TitleProps) {
 }
 
 /** The lines after the name and the answer. */
-export function Notes({ slot, after }: { slot: Slot; after: number }) {
+export function Notes({ slot, grow, after }: { slot: Slot; grow: Growth; after: number }) {
   if (slot.notes.length === 0) return null;
   return (
-    <span className="flow-notes" style={{ left: slot.text.x, top: slot.text.y + after * LINE }}>
+    <span className="flow-notes" style={{ left: slot.text.x, top: lineTop(slot, grow, after) }}>
       {numbered(slot.notes).map(({ key, line }) => (
         <span key={key} className="flow-line">
           {noteText(line)}
