@@ -12,7 +12,7 @@ export function RemovalNews() {
           <p>
             <SentenceText sentence={news} />
           </p>{' '}
-          <CommandButton name="undo" className="word-link" />
+          <CommandButton name="undo" className="button head-removal-undo" />
         </>
       )}
     </div>

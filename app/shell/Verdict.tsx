@@ -45,7 +45,7 @@ export function Verdict() {
   const refused = useGame((state) => state.refusal !== undefined);
   const news = useRemovalNews().length > 0;
   const { sign, className } = SIGNS[verdict.tone];
-  const length = plain(verdict.first).length + plain(verdict.second).length;
+  const length = news ? 0 : plain(verdict.first).length + plain(verdict.second).length;
   return (
     <section className="head-verdict" aria-label={PAGE.verdict}>
       <span className={className}>
@@ -54,7 +54,8 @@ export function Verdict() {
       <div className={length > TWO_LINES ? 'head-sentences head-sentences-long' : 'head-sentences'}>
         <div aria-live="polite" aria-atomic="true" data-verdict={verdict.tone}>
           <p>
-            <SentenceText sentence={verdict.first} leads />{' '}
+            {/* Beside the news of a removal, the answer alone: the rest stands in the panel. */}
+            <SentenceText sentence={news ? verdict.first.slice(0, 1) : verdict.first} leads />{' '}
           </p>
           {!refused && !news && plain(verdict.second) !== '' && (
             <p className="head-second">
