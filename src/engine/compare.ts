@@ -1,4 +1,4 @@
-/** How the engine compares minutes and texts. */
+/** How the engine compares minutes. */
 
 /**
  * Two sums of minutes this near are equal. Sums of the same steps in another order differ by rounding alone, far less
@@ -29,20 +29,4 @@ export function classesOf(values: Float64Array): Int32Array {
   }
   for (let i = 0; i < values.length; i++) ranks[i] = rankOf.get(values[i] ?? 0) ?? 0;
   return ranks;
-}
-
-const isSurrogate = (unit: number) => (unit & 0xf800) === 0xd800;
-
-/** Order by code point. The language's own `<` orders by code unit, which puts signs beyond the basic plane too early. */
-export function byCodePoint(a: string, b: string): number {
-  if (a === b) return 0;
-  const length = Math.min(a.length, b.length);
-  for (let i = 0; i < length; i++) {
-    const left = a.charCodeAt(i);
-    const right = b.charCodeAt(i);
-    if (left === right) continue;
-    const leftHigh = isSurrogate(left);
-    return leftHigh === isSurrogate(right) ? left - right : leftHigh ? 1 : -1;
-  }
-  return a.length - b.length;
 }

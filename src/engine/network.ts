@@ -7,9 +7,10 @@
  * list and for at least `k` of its `some` list; this is the whole meaning of holders, fasteners, links and needs.
  * Cost: linear in nodes and links, plus the sorting of ids.
  */
+
+import { byCodePoint } from '../game/compare.ts';
 import { expectedMinutes, isStep } from '../game/defaults.ts';
 import { type Game, KINDS, type Kind, type NodeId } from '../game/model.ts';
-import { byCodePoint } from './compare.ts';
 import { isLeftOut, parentInUse } from './left-out.ts';
 import type { Index } from './measures.ts';
 import { Pairs, type Rows, reversed } from './rows.ts';

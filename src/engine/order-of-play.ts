@@ -5,8 +5,10 @@
  * take no time come along by themselves. Own rule; forward chaining as in reach.ts.
  * Cost: linear, plus sorting the steps.
  */
+
+import { byCodePoint } from '../game/compare.ts';
 import { KINDS } from '../game/model.ts';
-import { byCodePoint, classesOf } from './compare.ts';
+import { classesOf } from './compare.ts';
 import type { Flow } from './flow.ts';
 import { reachedSteps } from './must-do.ts';
 import type { Network } from './network.ts';

@@ -4,7 +4,8 @@
  * Method: of a choice of k the k needs that finish first count, those of equal finish by name (code point), then
  * id, as in the order of play; what settles later never does, so no proof rests on itself. Cost: linear, plus events times steps / 32 for the sets of steps.
  */
-import { byCodePoint, isLonger } from './compare.ts';
+import { byCodePoint } from '../game/compare.ts';
+import { isLonger } from './compare.ts';
 import { type Flow, flowOf } from './flow.ts';
 import type { Index, Reason } from './measures.ts';
 import { reachedSteps } from './must-do.ts';

@@ -1,4 +1,5 @@
 /** What the rules look at: the game and what the engine says of it, the costly parts only when a rule asks for them. */
+
 import { Blockages } from '../engine/blockage.ts';
 import { codesOf, type FastenerCode } from '../engine/codes.ts';
 import { isLeftOut } from '../engine/left-out.ts';
@@ -6,6 +7,7 @@ import { type Blockage, type Index, type Measures, measure } from '../engine/mea
 import { compile, type Network } from '../engine/network.ts';
 import { EarliestProofs } from '../engine/proof.ts';
 import { only, reach } from '../engine/reach.ts';
+import { byCodePoint } from '../game/compare.ts';
 import { type Game, type GameLink, KINDS, type Kind, type NodeId } from '../game/model.ts';
 import { prizesOn } from './blame.ts';
 import { blockedNodes, type Root, rootsOf } from './roots.ts';
@@ -60,7 +62,7 @@ function grouped(links: Iterable<GameLink>, end: 'from' | 'to'): ReadonlyMap<Nod
     if (group) group.push(link);
     else groups.set(link[end], [link]);
   }
-  for (const group of groups.values()) group.sort((a, b) => (a.id < b.id ? -1 : 1));
+  for (const group of groups.values()) group.sort((a, b) => byCodePoint(a.id, b.id));
   return groups;
 }
 

@@ -1,6 +1,8 @@
 /** What leaving something out has put into the pupils' hands sooner: what it held, what it handed over, or what it kept shut. */
+
 import { isLonger } from '../engine/compare.ts';
 import { isLeftOut, parentInUse } from '../engine/left-out.ts';
+import { byCodePoint } from '../game/compare.ts';
 import type { NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
 import type { Rule } from './finding.ts';
@@ -57,7 +59,7 @@ export const givenAway: Rule<'givenAway', GivenAway> = defineRule({
         byCause.set(cause, [...(byCause.get(cause) ?? []), id]);
       }
     }
-    return [...byCause.keys()].sort().map((cause) => {
+    return [...byCause.keys()].sort(byCodePoint).map((cause) => {
       const things = byCause.get(cause) ?? [];
       const holder = things[0] === undefined ? undefined : parentInUse(game, things[0]);
       const values = { cause, things, holder };

@@ -1,4 +1,5 @@
 /** A thing with nothing in it and nothing after it, that is not marked as leading nowhere on purpose. */
+import { byCodePoint } from '../game/compare.ts';
 import type { NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
 import type { Rule } from './finding.ts';
@@ -33,7 +34,7 @@ export const leadsNowhere: Rule<'leadsNowhere', LeadsNowhere> = defineRule({
     }
     return nodes.map((index) => {
       const node = context.idOf(index);
-      const leftOut = [...context.leftOutAfter(node), ...(held.get(node) ?? [])].sort();
+      const leftOut = [...context.leftOutAfter(node), ...(held.get(node) ?? [])].sort(byCodePoint);
       return { code: 'leadsNowhere', level: 'look', nodes: [node], links: [], values: { node, leftOut } };
     });
   },

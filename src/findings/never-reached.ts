@@ -1,5 +1,5 @@
 /** What is never reached because of something that another finding tells. One finding for all of it. */
-import { byCodePoint } from '../engine/compare.ts';
+import { byCodePoint } from '../game/compare.ts';
 import type { NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
 import type { Rule } from './finding.ts';

@@ -1,4 +1,5 @@
 /** Nothing to win. */
+import { byCodePoint } from '../game/compare.ts';
 import type { Context } from './context.ts';
 import type { Rule } from './finding.ts';
 import { bringBack } from './mends.ts';
@@ -13,7 +14,7 @@ function leftOutPrizes({ game }: Context): string[] {
   return [...game.nodes.values()]
     .filter((node) => node.kind === 'prize' && node.leftOut === true)
     .map((node) => node.id)
-    .sort();
+    .sort(byCodePoint);
 }
 
 export const noPrize: Rule<'noPrize', NoPrize> = defineRule({

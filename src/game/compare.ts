@@ -1,18 +1,18 @@
 /** The one order of texts in files and reports: by code point, so that it is the same in every language and on every machine. */
 
-/** Surrogates stand for code points above all others, yet as UTF-16 units they sort below U+E000 to U+FFFF. */
-function rank(unit: number): number {
-  if (unit < 0xd800) return unit;
-  return unit < 0xe000 ? unit + 0x2000 : unit - 0x800;
-}
+const isHighSurrogate = (unit: number) => (unit & 0xfc00) === 0xd800;
 
-/** Negative when `a` stands before `b`, 0 when they are the same text. */
-export function compareCodePoints(a: string, b: string): number {
+/**
+ * Negative when `a` stands before `b`, 0 when they are the same text. The language's own `<` orders by UTF-16 unit, which puts
+ * signs beyond the basic plane before U+E000 to U+FFFF. Half a surrogate pair without the other counts as a sign of its own.
+ */
+export function byCodePoint(a: string, b: string): number {
   const shared = Math.min(a.length, b.length);
   for (let i = 0; i < shared; i++) {
-    const x = a.charCodeAt(i);
-    const y = b.charCodeAt(i);
-    if (x !== y) return rank(x) - rank(y);
+    if (a.charCodeAt(i) === b.charCodeAt(i)) continue;
+    // Two pairs may share their first half.
+    const start = i > 0 && isHighSurrogate(a.charCodeAt(i - 1)) ? i - 1 : i;
+    return (a.codePointAt(start) ?? 0) - (b.codePointAt(start) ?? 0);
   }
   return a.length - b.length;
 }

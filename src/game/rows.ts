@@ -2,7 +2,7 @@
  * The order of what lies in a tray, and of the fasteners on a container: by the position's y, then x.
  * Every drop rewrites it as { x: 0, y: 0, 1, 2 … }. What has no position yet comes last, by id.
  */
-import { compareCodePoints } from './compare.ts';
+import { byCodePoint } from './compare.ts';
 import type { Game, GameNode, Kind, NodeId, Point } from './model.ts';
 
 /** What lies in a tray is drawn in three groups, in this order; rows change places within their group only. */
@@ -19,7 +19,7 @@ function compareRows(positions: Game['positions'], a: GameNode, b: GameNode): nu
   const q = positions.get(b.id);
   if (p && q && (p.y !== q.y || p.x !== q.x)) return p.y - q.y || p.x - q.x;
   if (!p !== !q) return p ? -1 : 1;
-  return compareCodePoints(a.id, b.id);
+  return byCodePoint(a.id, b.id);
 }
 
 /** The nodes given, in row order. */

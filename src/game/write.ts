@@ -1,5 +1,5 @@
 /** From a game to the text of its file: always the same text for the same game, so that two versions of a file can be compared line by line. */
-import { compareCodePoints } from './compare.ts';
+import { byCodePoint } from './compare.ts';
 import { type JsonObject, sameJson } from './json.ts';
 import type { Game, GameDocument } from './model.ts';
 import { FORMAT, VERSION } from './schema.ts';
@@ -33,7 +33,7 @@ const RANK = new Map(ORDER.map((key, rank) => [key, rank]));
 
 function compareKeys([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number {
   const rankOf = (key: string) => RANK.get(key) ?? ORDER.length;
-  return rankOf(a) - rankOf(b) || compareCodePoints(a, b);
+  return rankOf(a) - rankOf(b) || byCodePoint(a, b);
 }
 
 function ordered(fields: JsonObject): JsonObject {
@@ -41,7 +41,7 @@ function ordered(fields: JsonObject): JsonObject {
 }
 
 function byId<T extends { readonly id: string }>(map: ReadonlyMap<string, T>): T[] {
-  return [...map.values()].sort((a, b) => compareCodePoints(a.id, b.id));
+  return [...map.values()].sort((a, b) => byCodePoint(a.id, b.id));
 }
 
 export function writeGame({ provenance, game }: GameDocument): string {

@@ -3,6 +3,7 @@
  * that use it. Blocks (what stands on the mat) are given sides, then heights, then positions; the first two know nothing of pixels across,
  * so that a page can be made from them as well as the map.
  */
+import { byCodePoint } from '../game/compare.ts';
 import { childrenOf, type Game, type GameNode, type NodeId, type Point, parentOf } from '../game/model.ts';
 import { writeRows } from '../game/rows.ts';
 import { type Block, blocksOf, FIELD_ROW_GAP, firstUses } from './arrange/blocks.ts';
@@ -39,7 +40,7 @@ function rowsByUse(game: Game, numbers: ReadonlyMap<NodeId, number>): Game {
     if (inside.some((node) => positions.has(node.id))) continue;
     const sorted = [...inside].sort((a, b) => {
       const [p, q] = [firstUse(a.id), firstUse(b.id)];
-      return p === q ? (a.id < b.id ? -1 : 1) : p - q;
+      return p === q ? byCodePoint(a.id, b.id) : p - q;
     });
     for (const [i, node] of sorted.entries()) positions.set(node.id, { x: 0, y: i });
   }

@@ -1,4 +1,5 @@
 /** Which things on the mat share a field, because they stand together. */
+import { byCodePoint } from '../game/compare.ts';
 import type { NodeId } from '../game/model.ts';
 import type { Caption, Field, Rect, Side } from './layout.ts';
 import { overlaps } from './outline.ts';
@@ -54,7 +55,7 @@ function isParted({ rect: a }: Captioned, { rect: b }: Captioned, standing: read
  */
 export function fieldsOf(things: readonly Captioned[], standing: readonly Rect[]): readonly Field[] {
   const sorted = [...things].sort(
-    (a, b) => a.rect.y - b.rect.y || a.rect.x - b.rect.x || (a.id < b.id ? -1 : 1),
+    (a, b) => a.rect.y - b.rect.y || a.rect.x - b.rect.x || byCodePoint(a.id, b.id),
   );
   const columns: { caption: Caption; members: Captioned[]; last: Captioned }[] = [];
   for (const thing of sorted) {

@@ -1,6 +1,8 @@
 /** Positions for a game that came without them, all or some. No edit: it says nothing that the file did not say. */
+
 import type { Measures } from '../engine/measures.ts';
 import type { Network } from '../engine/network.ts';
+import { byCodePoint } from '../game/compare.ts';
 import { type Game, type NodeId, type Point, parentOf } from '../game/model.ts';
 import { type ArrangeOptions, arrange } from './arrange.ts';
 import { freeSpot } from './free-spot.ts';
@@ -53,7 +55,7 @@ export function placeMissing(
   if (missing.size === 0) return game;
   if (missing.size === roots.length) return { ...game, positions: arrange(game, numbers, options) };
   const positions = new Map(game.positions);
-  for (const id of [...missing].sort()) {
+  for (const id of [...missing].sort(byCodePoint)) {
     const placed = {
       ...game,
       nodes: new Map([...game.nodes].filter(([other]) => !missing.has(other))),

@@ -2,6 +2,7 @@
  * Building blocks of sentences about one game: names are looked up here, at the moment of wording.
  * A thing without a name is spoken of by its kind, a lock by its type and box; an id is never shown.
  */
+import { byCodePoint } from '../game/compare.ts';
 import type { Game, GameNode, NodeId, NodeOf } from '../game/model.ts';
 import { kindOf, withArticle } from './kinds.ts';
 import type { Part, Sentence } from './sentence.ts';
@@ -69,7 +70,7 @@ export function lockLabel(game: Game, node: NodeOf<'fastener'>): string {
   if (isTelling) return `${type} ${ownName(node)}`;
   const place = alike
     .map(({ id }) => id)
-    .sort()
+    .sort(byCodePoint)
     .indexOf(node.id);
   return `${ORDINALS[place] ?? `${place + 1}th`} ${type}`;
 }

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { byCodePoint } from '../../src/engine/compare.ts';
 import { measure } from '../../src/engine/measures.ts';
 import { compile } from '../../src/engine/network.ts';
 import { reach } from '../../src/engine/reach.ts';
 import { rowOf } from '../../src/engine/rows.ts';
+import { byCodePoint } from '../../src/game/compare.ts';
 import type { Game } from '../../src/game/model.ts';
 import { fixed, gameOf } from '../game-of.ts';
 

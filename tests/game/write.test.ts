@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { compareCodePoints } from '../../src/game/compare.ts';
+import { byCodePoint } from '../../src/game/compare.ts';
 import { fileName } from '../../src/game/file-name.ts';
 import { newId } from '../../src/game/ids.ts';
 import { emptyGame, type Game } from '../../src/game/model.ts';
@@ -31,12 +31,24 @@ describe('the text of a game', () => {
       '\uFF5E',
       '\u{1F511}',
     ]);
+    const broken = [
+      '\uD83D',
+      '\uDD11',
+      '\uDD11a',
+      '\uD83Da',
+      'a\uD83D',
+      'a\uD83D\uDD12',
+      '\uDFFF',
+      '\uE000',
+      '',
+    ];
     const byPoints = (a: string, b: string) =>
       Array.from(a, (sign) => sign.codePointAt(0) ?? 0)
         .map((point, i) => point - (Array.from(b)[i]?.codePointAt(0) ?? -1))
         .find((difference) => difference !== 0) ?? a.length - b.length;
-    for (const a of ids) {
-      for (const b of ids) expect(Math.sign(compareCodePoints(a, b))).toBe(Math.sign(byPoints(a, b)));
+    const texts = [...ids, ...broken];
+    for (const a of texts) {
+      for (const b of texts) expect(Math.sign(byCodePoint(a, b))).toBe(Math.sign(byPoints(a, b)));
     }
   });
 });
