@@ -84,9 +84,13 @@ export function useKeys(): Keys {
   );
 }
 
-/** Selects it; a folded box is opened as well. */
+/** Selects it; a folded box is opened as well. What is selected already gets a name. */
 function openUp(id: NodeId): void {
   const view = useView.getState();
+  if (view.nodes.size === 1 && view.nodes.has(id) && !useGame.getState().readOnly) {
+    view.askName(id);
+    return;
+  }
   if (currentLayout().slots.get(id)?.folded) view.setOpened(id, true);
   view.show([id]);
 }

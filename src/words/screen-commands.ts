@@ -30,7 +30,7 @@ export const KEYS = {
   /** Further keys that the map answers by itself. */
   onMap: [
     { keys: 'Tab', what: 'From thing to thing on the map' },
-    { keys: 'Enter', what: 'Select a thing and open its form' },
+    { keys: 'Enter', what: 'Select a thing and open its form; once more, type its name' },
     { keys: 'Shift + Enter', what: 'Select one more, or one less' },
     { keys: 'Arrow keys', what: 'Move what is selected; with Shift farther' },
   ],

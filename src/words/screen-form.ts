@@ -14,7 +14,7 @@ const LOCK_TYPES: ReadonlyMap<string, string> = new Map([
   ['dial', 'dial'],
   ['picture', 'pictures'],
   ['typed', 'typed in'],
-  ['latch', 'nothing (a latch)'],
+  ['latch', 'nothing (a\u00a0latch)'],
 ]);
 
 /** A type that this version does not know is called what the file calls it. */
