@@ -1,5 +1,6 @@
 /** What comes into view by itself: a game that is opened, and what another part of the page asks to be shown. */
 import { useEffect, useRef } from 'react';
+import type { NodeId } from '../../src/game/model.ts';
 import type { MapLayout, Rect } from '../../src/map/layout.ts';
 import { useGame } from '../store/game.ts';
 import { currentLayout } from '../store/layout.ts';
@@ -46,8 +47,13 @@ export function useShown(): void {
       const link = game.links.get(id);
       return link ? [link.from, link.to] : [];
     });
-    const rects = matRects(currentLayout());
-    const wanted = bounds([...nodes, ...ends].flatMap((id) => rects.get(id) ?? []));
-    if (wanted) bringIntoView(wanted);
+    showThings([...nodes, ...ends]);
   }, [shown]);
+}
+
+/** Pans until they are in view, no farther than needed. */
+export function showThings(ids: readonly NodeId[]): void {
+  const rects = matRects(currentLayout());
+  const wanted = bounds(ids.flatMap((id) => rects.get(id) ?? []));
+  if (wanted) bringIntoView(wanted);
 }

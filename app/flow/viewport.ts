@@ -75,7 +75,7 @@ export function fitTo(rect: Rect, { least = MIN_ZOOM, duration = 0 }: Fit = {}):
 export function bringIntoView(rect: Rect): void {
   const { instance, element } = useMounted.getState();
   const box = element?.getBoundingClientRect();
-  if (!instance || !box) return;
+  if (!instance || !box || box.width === 0) return;
   const { x, y, zoom } = instance.getViewport();
   const dx = shortest(rect.x * zoom + x, rect.width * zoom, FIT_PADDING, box.width - FIT_PADDING);
   const dy = shortest(rect.y * zoom + y, rect.height * zoom, FIT_PADDING, box.height - FIT_FOOT);

@@ -2,7 +2,8 @@
 import { KINDS, type Kind } from '../../src/game/model.ts';
 import { KIND_NAMES, PALETTE } from '../../src/words/screen.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
-import { addByClick, beginPaletteDrag } from '../flow/drag/palette.ts';
+import { addByClick } from '../flow/drag/adding.ts';
+import { beginPaletteDrag } from '../flow/drag/palette.ts';
 import { useGame } from '../store/game.ts';
 import { KindShape } from './KindShape.tsx';
 import './palette.css';

@@ -3,6 +3,7 @@ import { create } from 'zustand';
 import type { NodeId } from '../../../src/game/model.ts';
 import type { Rect } from '../../../src/map/layout.ts';
 import type { Spot } from '../geometry.ts';
+import type { Landing } from './landing.ts';
 
 export interface Held {
   /** What the hand holds; the first is under the pointer. */
@@ -15,6 +16,8 @@ export interface Held {
 
 export interface DragState {
   readonly held: Held | undefined;
+  /** Where it would land; undefined until the hand has moved. */
+  readonly landing: Landing | undefined;
   /** The tray in which it would land. */
   readonly target: NodeId | undefined;
   /** The row in it. */
@@ -23,7 +26,13 @@ export interface DragState {
   readonly note: { readonly text: string; readonly refused: boolean } | undefined;
 }
 
-const idle: DragState = { held: undefined, target: undefined, mark: undefined, note: undefined };
+const idle: DragState = {
+  held: undefined,
+  landing: undefined,
+  target: undefined,
+  mark: undefined,
+  note: undefined,
+};
 
 export const useDrag = create<DragState>()(() => idle);
 

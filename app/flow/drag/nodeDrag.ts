@@ -11,18 +11,10 @@ import { useGame } from '../../store/game.ts';
 import { currentLayout } from '../../store/layout.ts';
 import type { CardNode } from '../card.ts';
 import { matRects, type Spot } from '../geometry.ts';
+import { showThings } from '../useInView.ts';
 import { useMounted } from '../viewport.ts';
 import { letGo, useDrag } from './held.ts';
 import { type Landing, landingAt, landingEdits, landingMark, landingRefusal } from './landing.ts';
-
-interface Hand {
-  readonly roots: readonly NodeId[];
-  readonly moving: ReadonlySet<NodeId>;
-  landing: Landing | undefined;
-}
-
-/** A drag that Escape has ended goes on in the canvas until the button is released; nothing of it counts. */
-let hand: Hand | undefined;
 
 function pointerOf(event: MouseEvent | TouchEvent): Spot | undefined {
   const at = 'touches' in event ? (event.touches[0] ?? event.changedTouches[0]) : event;
@@ -47,10 +39,9 @@ export function landingNote(
   return { text: say(name(landing.holder)), refused: false };
 }
 
-/** Ends the drag without a trace. */
+/** Ends the drag without a trace. The canvas drags on until the button is released; with nothing held, that counts for nothing. */
 export function cancelDrag(): boolean {
-  if (!hand) return false;
-  hand = undefined;
+  if (!useDrag.getState().held) return false;
   letGo();
   return true;
 }
@@ -76,16 +67,17 @@ function positionsOnMat(
 function look(event: MouseEvent | TouchEvent): void {
   const at = pointerOf(event);
   const { instance } = useMounted.getState();
-  if (!hand || !at || !instance) return;
+  const { held, landing: before } = useDrag.getState();
+  if (!held || !at || !instance) return;
   const { game } = useGame.getState();
   const layout = currentLayout();
-  const landing = landingAt(game, layout, instance.screenToFlowPosition(at), hand.roots, hand.moving);
-  if (hand.landing?.holder === landing.holder && hand.landing.before === landing.before) return;
-  hand.landing = landing;
-  const note = landingNote(game, hand.roots, landing);
+  const landing = landingAt(game, layout, instance.screenToFlowPosition(at), held.roots, held.moving);
+  if (before?.holder === landing.holder && before.before === landing.before) return;
+  const note = landingNote(game, held.roots, landing);
   useDrag.setState({
+    landing,
     target: note?.refused ? undefined : (landing.holder ?? undefined),
-    mark: note?.refused ? undefined : landingMark(layout, landing, hand.moving),
+    mark: note?.refused ? undefined : landingMark(layout, landing, held.moving),
     note,
   });
 }
@@ -94,26 +86,27 @@ export const onNodeDragStart: OnNodeDrag<CardNode> = (_event, node, nodes) => {
   const { game } = useGame.getState();
   const roots = outermost(game, [node.id, ...nodes.map((dragged) => dragged.id)]);
   const moving = withContents(game, roots);
-  hand = { roots, moving, landing: undefined };
   useDrag.setState({ held: { roots, moving, positions: new Map() } });
 };
 
 export const onNodeDrag: OnNodeDrag<CardNode> = (event) => look(event);
 
 export const onNodeDragStop: OnNodeDrag<CardNode> = (event, _node, nodes) => {
-  if (!hand) return;
   look(event);
-  const { roots, landing } = hand;
+  const { held, landing } = useDrag.getState();
+  if (!held) return;
+  const { roots } = held;
   const { game, apply } = useGame.getState();
-  if (landing) apply(landingEdits(game, roots, landing, positionsOnMat(currentLayout(), nodes, roots)));
-  hand = undefined;
+  const edits = landing && landingEdits(game, roots, landing, positionsOnMat(currentLayout(), nodes, roots));
+  const landed = edits !== undefined && apply(edits);
   letGo();
+  if (landed) showThings(roots);
 };
 
 /** What the canvas says of positions while the hand moves. */
 export function follow(changes: readonly NodeChange<CardNode>[]): void {
   const { held } = useDrag.getState();
-  if (!hand || !held) return;
+  if (!held) return;
   let positions: Map<NodeId, Spot> | undefined;
   for (const change of changes) {
     if (change.type !== 'position' || !change.position) continue;
