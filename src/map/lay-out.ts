@@ -154,6 +154,53 @@ function hide(drawing: Drawing, tray: NodeId, into: NodeId) {
   for (const box of boxes) hide(drawing, box.id, into);
 }
 
+/** What a slot, and the rows of a tray, were last drawn from: spares comparing them piece by piece. */
+const slotFrom = new WeakMap<Slot, Built>();
+const rowsFrom = new WeakMap<readonly NodeId[], Built>();
+
+interface Standing extends Pick<Slot, 'x' | 'y' | 'parent'> {
+  readonly wall: Side | undefined;
+  readonly caption: Caption | undefined;
+}
+
+function slotOf({ contents, previous }: Drawing, built: Built, at: Standing): Slot {
+  const { node, shape, depth, folded } = built;
+  const { x, y, parent, wall, caption } = at;
+  const before = previous?.slots.get(node.id);
+  const stands =
+    before?.x === x &&
+    before.y === y &&
+    before.parent === parent &&
+    before.wall === wall &&
+    before.caption === caption;
+  if (stands && slotFrom.get(before) === built) return before;
+  const slot: Slot = {
+    kind: node.kind,
+    x,
+    y,
+    ...shape,
+    parent,
+    depth,
+    folded,
+    ...(wall && { wall }),
+    ...(isHolder(node) && { holds: contents.holds(node.id) }),
+    ...(node.kind === 'container' && folded && { locks: contents.of(node.id).locks.map((lock) => lock.id) }),
+    ...(caption && { caption }),
+  };
+  const kept = stands && same(before, slot) ? before : slot;
+  slotFrom.set(kept, built);
+  return kept;
+}
+
+function rowsOf({ previous }: Drawing, built: Built): readonly NodeId[] {
+  const before = previous?.rows.get(built.node.id);
+  if (before && rowsFrom.get(before) === built) return before;
+  const ids = built.inside.map((row) => row.built.node.id);
+  const kept = before && same(before, ids) ? before : ids;
+  rowsFrom.set(kept, built);
+  return kept;
+}
+
 function draw(
   drawing: Drawing,
   built: Built,
@@ -162,31 +209,12 @@ function draw(
   parent: Built | undefined,
   caption?: Caption,
 ) {
-  const { node, shape, depth, folded } = built;
-  const { contents, wallOf, previous } = drawing;
-  const tray = isHolder(node);
+  const { node, folded } = built;
   const carrier = node.kind === 'container' ? node.id : node.kind === 'fastener' ? node.on : undefined;
-  const slot: Slot = {
-    kind: node.kind,
-    x,
-    y,
-    ...shape,
-    parent: parent?.node.id,
-    depth,
-    folded,
-    ...(carrier !== undefined && { wall: wallOf(carrier) }),
-    ...(tray && { holds: contents.holds(node.id) }),
-    ...(node.kind === 'container' && folded && { locks: contents.of(node.id).locks.map((lock) => lock.id) }),
-    ...(caption && { caption }),
-  };
-  const before = previous?.slots.get(node.id);
-  drawing.slots.set(node.id, before && same(before, slot) ? before : slot);
+  const wall = carrier === undefined ? undefined : drawing.wallOf(carrier);
+  drawing.slots.set(node.id, slotOf(drawing, built, { x, y, parent: parent?.node.id, wall, caption }));
   if (folded) hide(drawing, node.id, node.id);
-  else if (tray) {
-    const ids = built.inside.map((row) => row.built.node.id);
-    const rowsBefore = previous?.rows.get(node.id);
-    drawing.rows.set(node.id, rowsBefore && same(rowsBefore, ids) ? rowsBefore : ids);
-  }
+  else if (isHolder(node)) drawing.rows.set(node.id, rowsOf(drawing, built));
   for (const row of built.inside) {
     draw(drawing, row.built, xInside(drawing, built, row.built), row.y, built);
   }

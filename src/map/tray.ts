@@ -115,8 +115,36 @@ function build(builder: Builder, node: GameNode, depth: number, width: number): 
   }
 }
 
-/** What stands on the mat, with all that is drawn in it. */
+/** All that a tray's shape is made from: it, what is in it, what their shapes need to know of the links, and what is opened. */
+function partsOf({ contents, facts, view }: Builder, root: GameNode): unknown[] {
+  const parts: unknown[] = [view.opened];
+  const visit = (node: GameNode) => {
+    const { id } = node;
+    parts.push(node, facts.into.get(id), facts.touching.get(id), facts.directional.has(id));
+    const { locks, things, boxes } = contents.of(id);
+    for (const lock of locks) visit(lock);
+    for (const thing of things) visit(thing);
+    for (const box of boxes) visit(box);
+  };
+  visit(root);
+  return parts;
+}
+
+const lastBuilt = new WeakMap<GameNode, { readonly parts: readonly unknown[]; readonly built: Built }>();
+
+/** What stands on the mat, with all that is drawn in it: the same object as the last time when all that it is made from is. */
 export function buildRoot(builder: Builder, node: GameNode): Built {
+  const parts = partsOf(builder, node);
+  const last = lastBuilt.get(node);
+  if (last?.parts.length === parts.length && parts.every((part, i) => part === last.parts[i])) {
+    return last.built;
+  }
+  const built = buildWhole(builder, node);
+  lastBuilt.set(node, { parts, built });
+  return built;
+}
+
+function buildWhole(builder: Builder, node: GameNode): Built {
   return build(builder, node, 0, isHolder(node) ? trayWidth(builder, node, 0) : FREE_THING_WIDTH);
 }
 

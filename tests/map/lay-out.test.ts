@@ -303,3 +303,28 @@ test('a new thing gets a free spot: in view while there is one, else the nearest
   expect(beyond.length).toBeGreaterThan(0);
   expect(beyond.length).toBeLessThan(25);
 });
+
+test('a layout from the one before is that of a fresh call: after renames, links, moves and folding', () => {
+  let game = randomGame(9, 50, { nastyIds: false });
+  game = { ...game, positions: new Map([...game.nodes.keys()].map((id, i) => [id, { x: 0, y: i * 40 }])) };
+  const views: readonly MapView[] = [plainView, everythingOpen(game)];
+  let layout = layOut(game, plainView);
+  for (const [step, node] of [...game.nodes.values()].entries()) {
+    const { id } = node;
+    if (step % 4 === 0) {
+      game = {
+        ...game,
+        nodes: new Map(game.nodes).set(id, { ...node, name: `${node.name} with a much longer name` }),
+      };
+    } else if (step % 4 === 1) {
+      game = { ...game, positions: new Map(game.positions).set(id, { x: 500, y: step }) };
+    } else if (step % 4 === 2) {
+      const links = [...game.links].filter(([, link]) => link.to !== id && link.from !== id);
+      game = { ...game, links: new Map(links) };
+    }
+    const view = views[Math.floor(step / 4) % 2] ?? plainView;
+    layout = layOut(game, view, layout);
+    const cold = layOut(structuredClone(game), view);
+    expect(layout, `step ${step}`).toEqual(cold);
+  }
+});
