@@ -1,9 +1,9 @@
 /** What the analysis says of each node, as far as it is drawn. */
 import { isLonger } from '../../src/engine/compare.ts';
-import { stopsTheGame } from '../../src/engine/stops.ts';
 import { onlyWith } from '../../src/engine/ties.ts';
 import { without } from '../../src/engine/without.ts';
 import type { Assessment } from '../../src/findings/assess.ts';
+import { prizesOn } from '../../src/findings/blame.ts';
 import type { Finding, FindingWith } from '../../src/findings/finding.ts';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import { same } from '../../src/map/same.ts';
@@ -61,12 +61,13 @@ export function looksOf(
   const wrong = new Set(
     stopping.flatMap((finding) => (isWrongCode(finding) ? [finding.values.fastener] : [])),
   );
+  const costly = costlyLocks(assessment);
   const looks = new Map<NodeId, Look>();
   network.ids.forEach((id, index) => {
     const pale = fallen.has(id);
     looks.set(id, {
       number: pale ? 0 : (measures.number[index] ?? 0),
-      state: lockState(assessment, index, pale, fallen.size > 0, wrong),
+      state: lockState(assessment, index, pale, fallen.size > 0, wrong, costly),
       culprit: culprits.has(id) && fallen.size === 0,
       pale,
       heat: pale ? undefined : heat?.get(id),
@@ -82,19 +83,29 @@ function isWrongCode(finding: Finding): finding is WrongCode {
   return ['codeDisagrees', 'sourcesDisagree', 'parts'].includes(finding.code);
 }
 
+/** Locks that are never opened, and at the cost of a prize. */
+function costlyLocks({ network, measures, context }: Assessment): ReadonlySet<number> {
+  const shut = [...network.ids.keys()].filter(
+    (node) => measures.reached[node] !== 1 && context.kindOf(node) === 'fastener',
+  );
+  const prizes = prizesOn(network, measures.reached, shut);
+  return new Set(shut.filter((_, i) => (prizes[i]?.length ?? 0) > 0));
+}
+
 function lockState(
   { game, network, measures }: Assessment,
   index: number,
   pale: boolean,
   lifting: boolean,
   wrong: ReadonlySet<NodeId>,
+  costly: ReadonlySet<number>,
 ): LockState | undefined {
   const id = network.ids[index] ?? '';
   if (game.nodes.get(id)?.kind !== 'fastener') return undefined;
   if (pale) return 'staysShut';
   if (lifting) return undefined;
   if (measures.reached[index] === 1) return wrong.has(id) ? 'wrongCode' : undefined;
-  return stopsTheGame(network, index) ? 'cannotOpen' : 'keptShut';
+  return costly.has(index) ? 'cannotOpen' : 'keptShut';
 }
 
 /** The same objects as before wherever they say the same. */

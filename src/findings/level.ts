@@ -1,6 +1,6 @@
 /**
  * The one rule for the level of a finding about a single node: it stops the game when, with that node never reached, a prize falls;
- * else it is worth a look. In a game that has other faults as well the question is put as the engine's stops.ts puts it, so that
+ * else it is worth a look. In a game that has other faults as well the question is put as blame.ts puts it, so that
  * a harmless box does not stop the game because something else does.
  */
 import type { Index } from '../engine/measures.ts';

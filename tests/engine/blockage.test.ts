@@ -4,7 +4,7 @@ import { Blockages } from '../../src/engine/blockage.ts';
 import type { Blockage } from '../../src/engine/measures.ts';
 import { compile } from '../../src/engine/network.ts';
 import { reach } from '../../src/engine/reach.ts';
-import { stopsTheGame } from '../../src/engine/stops.ts';
+import { prizesOn } from '../../src/findings/blame.ts';
 import type { Game } from '../../src/game/model.ts';
 import { gameOf } from '../game-of.ts';
 import { gameArbitrary } from '../random-game.ts';
@@ -115,7 +115,8 @@ describe('the root of a blockage', () => {
 describe('a fault stops the game', () => {
   const stops = (game: Game, id: string) => {
     const network = compile(game);
-    return stopsTheGame(network, network.index.get(id) ?? -1);
+    const [lost = []] = prizesOn(network, reach(network), [network.index.get(id) ?? -1]);
+    return lost.length > 0;
   };
   const lockedBox = (id: string, holds: string[], extra: object = {}) => [
     { id, kind: 'container' as const, ...extra },

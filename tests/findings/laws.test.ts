@@ -1,7 +1,6 @@
 /** Laws that hold of every game, on random ones: rings, choices, things left out, ids that trip up objects. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { stopsTheGame } from '../../src/engine/stops.ts';
 import { type Assessment, assess } from '../../src/findings/assess.ts';
 import { prizesOn } from '../../src/findings/blame.ts';
 import { identityOf } from '../../src/findings/finding.ts';
@@ -9,6 +8,7 @@ import { prizesLost } from '../../src/findings/level.ts';
 import { proposalsFor } from '../../src/findings/propose.ts';
 import { applyEdits } from '../../src/game/edits/index.ts';
 import type { Game } from '../../src/game/model.ts';
+import { stopsTheGame } from '../engine/naive-stops.ts';
 import { gameArbitrary } from '../random-game.ts';
 import { edited, freshIds } from './small-games.ts';
 

@@ -1,4 +1,5 @@
 /**
+ * A plain restatement of src/findings/blame.ts for one node, to hold it against.
  * Whether a fault at one node stops the game: with that node never reached, a prize falls. One rule for every finding about a
  * single node, reached or not.
  * A game may have several faults, so 'a prize falls' is asked twice: in the game as it stands (a prize is reached if the node
@@ -6,10 +7,10 @@
  * harmless box would stop the game as soon as anything else did, or two faults one behind the other would each hide the other.
  * Cost: linear.
  */
-import type { Index } from './measures.ts';
-import { withFaultsMended } from './mended.ts';
-import type { Network } from './network.ts';
-import { only, reach } from './reach.ts';
+import type { Index } from '../../src/engine/measures.ts';
+import { withFaultsMended } from '../../src/engine/mended.ts';
+import type { Network } from '../../src/engine/network.ts';
+import { only, reach } from '../../src/engine/reach.ts';
 
 export function stopsTheGame(network: Network, node: Index): boolean {
   const marked = only(network, node);
