@@ -6,14 +6,14 @@ import { registerCanvas } from '../commands/canvas.ts';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
 import type { CardNode } from './card.ts';
-import { LINKS_Z } from './cards.ts';
+import { LINKS_Z, wordSizes } from './cards.ts';
 import { Fields } from './Fields.tsx';
 import './flow.css';
 import { useDrag } from './drag/held.ts';
 import { follow, onNodeDrag, onNodeDragStart, onNodeDragStop } from './drag/nodeDrag.ts';
 import { Ghost } from './Ghost.tsx';
 import { HeatSwitch } from './HeatSwitch.tsx';
-import { useLevel } from './levels.ts';
+import { foldedBelow, useLevel } from './levels.ts';
 import { arrowsOf, clearings } from './links/arrows.ts';
 import { LinkDots } from './links/LinkDots.tsx';
 import { LinkLayer } from './links/LinkLayer.tsx';
@@ -83,6 +83,7 @@ function Canvas() {
     [game, routes, looks, scene.selected, selectedLinks, hovered, scene.stopping, moving],
   );
   const heating = useView((state) => state.heat) && scene.heatEnd !== undefined;
+  const folded = useMemo(() => foldedBelow(wordSizes(cards)), [cards]);
   const level = useLevel((state) => state.level);
   const text = useMemo(() => clearings(layout, cards, level), [layout, cards, level]);
 
@@ -149,7 +150,7 @@ function Canvas() {
         <LinkDots layout={layout} />
         <PointedRing layout={layout} />
         <RowMark />
-        <SizeWatch element={element} />
+        <SizeWatch element={element} folded={folded} />
         {overview && <Overview />}
         <ZoomControls onFit={fitAll} overview={overview} onOverview={setOverview} />
       </ReactFlow>

@@ -3,7 +3,13 @@ import { useEffect } from 'react';
 import { useStoreApi } from 'reactflow';
 import { levelAt, nameSize, useLevel } from './levels.ts';
 
-export function SizeWatch({ element }: { element: HTMLElement | undefined }) {
+interface Props {
+  readonly element: HTMLElement | undefined;
+  /** The size below which trays say what they hold in words. */
+  readonly folded: number;
+}
+
+export function SizeWatch({ element, folded }: Props) {
   const store = useStoreApi();
   useEffect(() => {
     if (!element) return;
@@ -12,7 +18,7 @@ export function SizeWatch({ element }: { element: HTMLElement | undefined }) {
       const zoom = transform[2];
       if (zoom === last) return;
       last = zoom;
-      const level = levelAt(zoom);
+      const level = levelAt(zoom, folded);
       if (element.dataset['level'] !== level) {
         element.dataset['level'] = level;
         useLevel.setState({ level });
@@ -21,6 +27,6 @@ export function SizeWatch({ element }: { element: HTMLElement | undefined }) {
     };
     watch(store.getState());
     return store.subscribe(watch);
-  }, [element, store]);
+  }, [element, store, folded]);
   return null;
 }

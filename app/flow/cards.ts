@@ -52,6 +52,13 @@ export function cardsOf(scene: Scene, before: Cards): Cards {
   return changed || list.length !== before.list.length ? { list, byId } : before;
 }
 
+/** How large the words may be set on what lies in trays and hangs on boxes. */
+export function wordSizes({ list }: Cards): readonly number[] {
+  return list.flatMap(({ parentId, data: { slot, grow } }) =>
+    parentId === undefined ? [] : [slot.lines.length > 0 ? grow.name : grow.code],
+  );
+}
+
 function orderOf({ layout, looks }: Scene): readonly NodeId[] {
   const first = new Map<NodeId, number>();
   const children = new Map<NodeId | undefined, NodeId[]>();

@@ -3,8 +3,13 @@ import { create } from 'zustand';
 
 export type Level = 'full' | 'names' | 'shapes';
 
-/** Below this the words on things are too small to read; trays say what they hold in words instead. */
-const NAMES_BELOW = 0.6;
+/** Above this everything is said; where the names are short, down to the other. */
+const FOLDED_BELOW = 0.6;
+const FOLDED_BELOW_AT_LEAST = 0.5;
+/** The smallest type that can be read, in pixels of the screen. */
+const READABLE = 9;
+/** A few long names are no reason to say none: this part of them may be smaller. */
+const TOO_LONG = 0.1;
 /** Below this only shapes and signs are left, and the name of what is under the pointer. */
 const SHAPES_BELOW = 0.48;
 /** A game that is opened is drawn at least this large. */
@@ -13,9 +18,20 @@ export const NAMES_READABLE = 0.5;
 const NAME_ON_SCREEN = 12.5;
 const NAME = 13.5;
 
-export function levelAt(zoom: number): Level {
+/**
+ * Below this the words on things are too small to read; trays say what they hold in words instead.
+ * @param sizes how large the words on each thing may be set, in pixels of the map
+ */
+export function foldedBelow(sizes: readonly number[]): number {
+  const size = sizes.toSorted((a, b) => a - b)[Math.floor(sizes.length * TOO_LONG)];
+  if (size === undefined) return FOLDED_BELOW;
+  return Math.min(FOLDED_BELOW, Math.max(FOLDED_BELOW_AT_LEAST, READABLE / size));
+}
+
+/** @param folded what foldedBelow says */
+export function levelAt(zoom: number, folded: number): Level {
   if (zoom < SHAPES_BELOW) return 'shapes';
-  return zoom < NAMES_BELOW ? 'names' : 'full';
+  return zoom < folded ? 'names' : 'full';
 }
 
 /** Pixels on the map for a name that is to be 12.5 px on the screen. */

@@ -111,8 +111,8 @@ function fitting({ name, holds, step, ...room }: Omit<SmallWords, 'size'>): numb
 
 /** Size of the words on a card at full size. */
 const FULL = 13.5;
-/** A name at 60 %. */
-const GROWN = 20.8;
+/** As high as the lowest card lets it be. */
+const GROWN = 22;
 /** Below the name of a tray are its rows, so that several lines have only each other to grow towards. */
 const GROWN_IN_TRAY = 16;
 const AFTER = 12;
