@@ -8,6 +8,7 @@
  * Cost: linear in nodes and links, plus the sorting of ids.
  */
 
+import { fastenerType } from '../fasteners/index.ts';
 import { byCodePoint } from '../game/compare.ts';
 import { expectedMinutes, isStep } from '../game/defaults.ts';
 import { type Game, KINDS, type Kind, type NodeId } from '../game/model.ts';
@@ -113,7 +114,8 @@ export function compile(game: Game): Network {
     const count = (needs.starts[i + 1] ?? 0) - (needs.starts[i] ?? 0);
     // More than there are can never be met, however many more; so large numbers fit the array.
     k[i] = node.need === undefined || node.need === 'all' ? count : Math.min(node.need, count + 1);
-    if (node.kind === 'fastener' && node.type !== 'latch' && count === 0) closed[i] = 1;
+    if (count === 0 && node.kind === 'fastener' && fastenerType(node.type).opensWith !== 'nothing')
+      closed[i] = 1;
     if (node.kind === 'prize') prizes.push(i);
   }
   const base = {

@@ -1,3 +1,8 @@
 import { type FastenerType, USUAL_MINUTES } from './type.ts';
 
-export const dial: FastenerType = { type: 'dial', opensWith: 'code', minutes: USUAL_MINUTES };
+export const dial = {
+  type: 'dial',
+  opensWith: 'code',
+  directions: false,
+  minutes: USUAL_MINUTES,
+} as const satisfies FastenerType;

@@ -11,20 +11,16 @@ import { word } from './word.ts';
 
 export type { FastenerType } from './type.ts';
 
-export const FASTENER_TYPES: readonly FastenerType[] = [
-  key,
-  number,
-  word,
-  direction,
-  dial,
-  picture,
-  typed,
-  latch,
-];
+const TYPES = [key, number, word, direction, dial, picture, typed, latch] as const;
 
-const byType = new Map(FASTENER_TYPES.map((entry) => [entry.type, entry]));
+/** The types by what the document calls them: words and signs for each are asked for by the compiler. */
+export type LockType = (typeof TYPES)[number]['type'];
 
-export function isKnownType(type: string): boolean {
+export const FASTENER_TYPES: readonly (FastenerType & { readonly type: LockType })[] = TYPES;
+
+const byType = new Map<string, FastenerType>(TYPES.map((entry) => [entry.type, entry]));
+
+export function isKnownType(type: string): type is LockType {
   return byType.has(type);
 }
 
@@ -33,6 +29,7 @@ export function fastenerType(type: string | undefined): FastenerType {
     (type === undefined ? undefined : byType.get(type)) ?? {
       type: type ?? '',
       opensWith: 'links',
+      directions: false,
       minutes: USUAL_MINUTES,
     }
   );

@@ -1,3 +1,8 @@
 import { type FastenerType, USUAL_MINUTES } from './type.ts';
 
-export const key: FastenerType = { type: 'key', opensWith: 'key', minutes: USUAL_MINUTES };
+export const key = {
+  type: 'key',
+  opensWith: 'key',
+  directions: false,
+  minutes: USUAL_MINUTES,
+} as const satisfies FastenerType;

@@ -1,3 +1,8 @@
 import { type FastenerType, USUAL_MINUTES } from './type.ts';
 
-export const latch: FastenerType = { type: 'latch', opensWith: 'nothing', minutes: USUAL_MINUTES };
+export const latch = {
+  type: 'latch',
+  opensWith: 'nothing',
+  directions: false,
+  minutes: USUAL_MINUTES,
+} as const satisfies FastenerType;

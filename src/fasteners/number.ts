@@ -1,3 +1,8 @@
 import { type FastenerType, USUAL_MINUTES } from './type.ts';
 
-export const number: FastenerType = { type: 'number', opensWith: 'code', minutes: USUAL_MINUTES };
+export const number = {
+  type: 'number',
+  opensWith: 'code',
+  directions: false,
+  minutes: USUAL_MINUTES,
+} as const satisfies FastenerType;

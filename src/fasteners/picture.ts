@@ -1,3 +1,8 @@
 import { type FastenerType, USUAL_MINUTES } from './type.ts';
 
-export const picture: FastenerType = { type: 'picture', opensWith: 'code', minutes: USUAL_MINUTES };
+export const picture = {
+  type: 'picture',
+  opensWith: 'code',
+  directions: false,
+  minutes: USUAL_MINUTES,
+} as const satisfies FastenerType;

@@ -6,6 +6,8 @@ export interface FastenerType {
   readonly type: string;
   /** What opens it: a key, a code, nothing (a latch), or for a type that this version does not know, whatever is linked to it. */
   readonly opensWith: 'key' | 'code' | 'nothing' | 'links';
+  /** Its code is a sequence of directions, drawn and typed as arrows. */
+  readonly directions: boolean;
   /** Common practice, no published source. */
   readonly minutes: Estimate;
 }

@@ -1,3 +1,8 @@
 import { type FastenerType, USUAL_MINUTES } from './type.ts';
 
-export const typed: FastenerType = { type: 'typed', opensWith: 'code', minutes: USUAL_MINUTES };
+export const typed = {
+  type: 'typed',
+  opensWith: 'code',
+  directions: false,
+  minutes: USUAL_MINUTES,
+} as const satisfies FastenerType;

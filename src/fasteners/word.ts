@@ -1,3 +1,8 @@
 import { type FastenerType, USUAL_MINUTES } from './type.ts';
 
-export const word: FastenerType = { type: 'word', opensWith: 'code', minutes: USUAL_MINUTES };
+export const word = {
+  type: 'word',
+  opensWith: 'code',
+  directions: false,
+  minutes: USUAL_MINUTES,
+} as const satisfies FastenerType;

@@ -1,4 +1,5 @@
 /** Codes and answers on the map: which symbols are drawn, and broken into lines between symbols. */
+import { fastenerType } from '../fasteners/index.ts';
 import { symbolsOf, writtenCode } from '../game/codes.ts';
 import type { Game, GameNode, NodeId } from '../game/model.ts';
 import { textWidth, tidySpaces } from '../type/text.ts';
@@ -12,7 +13,7 @@ const DIRECTIONS = new Set(['U', 'D', 'L', 'R']);
 export function directionNodes(game: Game): ReadonlySet<NodeId> {
   const found = new Set<NodeId>();
   for (const node of game.nodes.values()) {
-    if (node.kind === 'fastener' && node.type === 'direction') found.add(node.id);
+    if (node.kind === 'fastener' && fastenerType(node.type).directions) found.add(node.id);
   }
   for (const { from, to } of game.links.values()) {
     if (game.nodes.get(to)?.kind === 'fastener' && found.has(to)) found.add(from);

@@ -1,5 +1,5 @@
 /** What the kinds, and the types of lock, are called on the screen and on paper. */
-import { isKnownType } from '../fasteners/index.ts';
+import { isKnownType, type LockType } from '../fasteners/index.ts';
 import type { GameNode, Kind } from '../game/model.ts';
 
 const KIND: Readonly<Record<Kind, string>> = {
@@ -24,16 +24,16 @@ const KINDS: Readonly<Record<Kind, string>> = {
   prize: 'prizes',
 };
 
-const LOCK = new Map([
-  ['key', 'key lock'],
-  ['number', 'number lock'],
-  ['word', 'word lock'],
-  ['direction', 'direction lock'],
-  ['dial', 'dial lock'],
-  ['picture', 'picture lock'],
-  ['typed', 'typed-code lock'],
-  ['latch', 'latch'],
-]);
+const LOCK: Readonly<Record<LockType, string>> = {
+  key: 'key lock',
+  number: 'number lock',
+  word: 'word lock',
+  direction: 'direction lock',
+  dial: 'dial lock',
+  picture: 'picture lock',
+  typed: 'typed-code lock',
+  latch: 'latch',
+};
 
 export function kindName(kind: Kind): string {
   return KIND[kind];
@@ -45,7 +45,7 @@ export function kindPlural(kind: Kind): string {
 
 /** "number lock", "latch"; "lock" for a type that this version does not know, or none. */
 export function lockName(type: string | undefined): string {
-  return (type !== undefined && isKnownType(type) ? LOCK.get(type) : undefined) ?? KIND.fastener;
+  return type !== undefined && isKnownType(type) ? LOCK[type] : KIND.fastener;
 }
 
 /** The kind in words, a lock by its type. */

@@ -1,4 +1,5 @@
 /** What stands on the forms of the panel: captions, choices and what is wrong with what was typed. */
+import { isKnownType, type LockType } from '../fasteners/index.ts';
 import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
 import { kindOf } from './kinds.ts';
 import { list, minutes } from './numbers.ts';
@@ -6,20 +7,20 @@ import { sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Types of lock as the choice 'Opens with' names them. */
-const LOCK_TYPES: ReadonlyMap<string, string> = new Map([
-  ['key', 'key'],
-  ['number', 'number'],
-  ['word', 'word'],
-  ['direction', 'direction'],
-  ['dial', 'dial'],
-  ['picture', 'pictures'],
-  ['typed', 'typed in'],
-  ['latch', 'nothing (a\u00a0latch)'],
-]);
+const LOCK_TYPES: Readonly<Record<LockType, string>> = {
+  key: 'key',
+  number: 'number',
+  word: 'word',
+  direction: 'direction',
+  dial: 'dial',
+  picture: 'pictures',
+  typed: 'typed in',
+  latch: 'nothing (a latch)',
+};
 
 /** A type that this version does not know is called what the file calls it. */
 export function lockTypeName(type: string): string {
-  return LOCK_TYPES.get(type) ?? type;
+  return isKnownType(type) ? LOCK_TYPES[type] : type;
 }
 
 const NUMBER_WORDS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];

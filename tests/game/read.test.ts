@@ -69,9 +69,13 @@ describe('a legal file', () => {
   });
 
   test('is told of lock types that this version does not know, once each', () => {
-    const result = read(withNode('wheels', { type: 'laser' }));
+    const result = read(withNode('wheels', { type: 'no type of lock' }));
     expect(result.ok && result.notes).toEqual([
-      { code: 'unknownType', type: 'laser', nodes: [{ id: 'wheels', name: 'Wheels', kind: 'fastener' }] },
+      {
+        code: 'unknownType',
+        type: 'no type of lock',
+        nodes: [{ id: 'wheels', name: 'Wheels', kind: 'fastener' }],
+      },
     ]);
   });
 

@@ -132,11 +132,18 @@ describe('what is wrong with a file, in one sentence', () => {
 
 test('what was noticed in a file that was read', () => {
   const text = JSON.stringify(
-    withNode({ id: 'wheels', kind: 'fastener', name: 'Wheels', on: 'chest', type: 'laser', later: 1 }),
+    withNode({
+      id: 'wheels',
+      kind: 'fastener',
+      name: 'Wheels',
+      on: 'chest',
+      type: 'no type of lock',
+      later: 1,
+    }),
   );
   const result = read(text.replace('"later"', '"__proto__"'));
   expect(result.ok && result.notes.map(noteText)).toEqual([
     'A field named ‘__proto__’ was left away, because it could mislead programs. It stood in: lock “Wheels”.',
-    'This version does not know the lock type “laser” (“Wheels”). It is kept, and counts as opened by whatever leads to it.',
+    'This version does not know the lock type “no type of lock” (“Wheels”). It is kept, and counts as opened by whatever leads to it.',
   ]);
 });

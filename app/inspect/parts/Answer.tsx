@@ -1,4 +1,5 @@
 /** What a puzzle or clue gives. */
+import { fastenerType } from '../../../src/fasteners/index.ts';
 import type { NodeOf } from '../../../src/game/model.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
@@ -10,7 +11,7 @@ export function Answer({ node }: { node: NodeOf<'puzzle'> | NodeOf<'clue'> }) {
   const game = useGame((state) => state.game);
   // An answer is read as directions when a lock with directions takes it.
   const directions = arrowsFrom(game, node.id).some(
-    ({ other }) => other.kind === 'fastener' && other.type === 'direction',
+    ({ other }) => other.kind === 'fastener' && fastenerType(other.type).directions,
   );
   return (
     <Section title={FORM.answer}>

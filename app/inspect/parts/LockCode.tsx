@@ -12,7 +12,7 @@ import { shownName } from './holders.ts';
 
 export function LockCode({ node }: { node: NodeOf<'fastener'> }) {
   const game = useGame((state) => state.game);
-  const { opensWith } = fastenerType(node.type);
+  const { opensWith, directions } = fastenerType(node.type);
   if ((opensWith === 'key' || opensWith === 'nothing') && node.code === undefined) return null;
   const length = symbolsOf(codeOf(game, node.id) ?? '').length;
   const sources = arrowsInto(game, node.id)
@@ -20,13 +20,7 @@ export function LockCode({ node }: { node: NodeOf<'fastener'> }) {
     .map(({ link, other }) => ({ id: other.id, name: shownName(other), places: link.at }));
   return (
     <Section title={FORM.code}>
-      <CodeField
-        id={node.id}
-        field="code"
-        label={FORM.code}
-        raw={node.code}
-        directions={node.type === 'direction'}
-      />
+      <CodeField id={node.id} field="code" label={FORM.code} raw={node.code} directions={directions} />
       {length > 0 && sources.length > 0 && (
         <p className="hint">
           <SentenceText sentence={codeComesFrom(sources, length)} leads />

@@ -1,5 +1,6 @@
 /** What a thing waits for: the arrows into it, how many of them count, and which places of a code each fills. */
 import { useId } from 'react';
+import { fastenerType } from '../../../src/fasteners/index.ts';
 import type { GameNode } from '../../../src/game/model.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
@@ -16,11 +17,13 @@ export function Needs({ node }: { node: GameNode }) {
   // One answer is the whole code unless it says otherwise; the question only arises with several.
   const asksPlaces = fillers.length > 1 || fillers.some(({ link }) => link.at !== undefined);
 
+  const isLock = node.kind === 'fastener' && fastenerType(node.type).opensWith !== 'nothing';
+
   return (
     <Section title={FORM.needs}>
       <ArrowList
         arrows={arrows}
-        none={node.kind === 'fastener' && node.type !== 'latch' ? FORM.lockNeedsNothing : FORM.needsNothing}
+        none={isLock ? FORM.lockNeedsNothing : FORM.needsNothing}
         add={FORM.addNeed}
         choices={() => possibleSources(game, node.id)}
         onAdd={(from) => addArrow(from, node.id)}

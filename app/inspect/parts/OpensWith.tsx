@@ -1,5 +1,5 @@
 /** What opens a lock. */
-import { FASTENER_TYPES, isKnownType } from '../../../src/fasteners/index.ts';
+import { FASTENER_TYPES, fastenerType, isKnownType } from '../../../src/fasteners/index.ts';
 import type { NodeOf } from '../../../src/game/model.ts';
 import { FORM, lockTypeName } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
@@ -20,14 +20,14 @@ export function OpensWith({ node }: { node: NodeOf<'fastener'> }) {
         {unknown && <Option node={node} type={current} />}
       </div>
       {unknown && <p className="hint">{FORM.unknownType}</p>}
-      {current === 'latch' && <p className="hint">{FORM.latch}</p>}
+      {fastenerType(current).opensWith === 'nothing' && <p className="hint">{FORM.latch}</p>}
     </Section>
   );
 }
 
 /** Words that name directions become directions with the type. */
 function chooseType(node: NodeOf<'fastener'>, type: string): void {
-  const reading = type === 'direction' ? readDirections(node.code ?? '') : undefined;
+  const reading = fastenerType(type).directions ? readDirections(node.code ?? '') : undefined;
   const code = reading && 'value' in reading ? reading.value : node.code;
   useGame.getState().apply([{ type: 'setFields', id: node.id, fields: { type, code } }]);
 }
