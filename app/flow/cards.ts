@@ -1,7 +1,7 @@
 /** The nodes of the canvas from layout and analysis: one object for each, the same for as long as nothing in it changed. */
 import { isLeftOut } from '../../src/engine/left-out.ts';
 import { codeOf } from '../../src/game/codes.ts';
-import type { Game, GameNode, NodeId } from '../../src/game/model.ts';
+import { type Game, type GameNode, isHolder, type NodeId } from '../../src/game/model.ts';
 import type { MapLayout, Slot } from '../../src/map/layout.ts';
 import { same } from '../../src/map/same.ts';
 import { holdsText, LOCK_STATES, spokenName, THING_ROLE } from '../../src/words/canvas.ts';
@@ -134,7 +134,7 @@ function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | unde
 
 function zIndexOf(slot: Slot): number {
   if (slot.kind === 'fastener') return LOCKS_Z;
-  if (slot.kind === 'place' || slot.kind === 'container') return Math.min(1 + slot.depth, LINKS_Z - 1);
+  if (isHolder(slot)) return Math.min(1 + slot.depth, LINKS_Z - 1);
   return THINGS_Z;
 }
 

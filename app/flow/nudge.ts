@@ -2,6 +2,7 @@
 import type { Edit } from '../../src/game/edits/edit.ts';
 import { outermost } from '../../src/game/edits/place.ts';
 import type { Game, NodeId } from '../../src/game/model.ts';
+import { type RowGroup, rowGroup } from '../../src/game/rows.ts';
 import type { MapLayout } from '../../src/map/layout.ts';
 import type { Spot } from './geometry.ts';
 
@@ -31,7 +32,7 @@ export function nudge(
   if (by.y === 0) return edits;
   for (const tray of trays) {
     const rows = layout.rows.get(tray) ?? [];
-    const group = (name: Group) => rows.filter((id) => groupOf(layout, id) === name);
+    const group = (name: RowGroup) => rows.filter((id) => groupOf(layout, id) === name);
     for (const { id, before } of stepsOf(group('locks'), roots, by.y)) {
       edits.push({ type: 'fasten', ids: [id], on: tray, before });
     }
@@ -45,18 +46,9 @@ export function nudge(
   return edits;
 }
 
-/** Rows stand in three groups; nothing leaves its own. */
-type Group = 'locks' | 'things' | 'boxes';
-
-function groupOf(layout: MapLayout, id: NodeId): Group {
-  switch (layout.slots.get(id)?.kind) {
-    case 'fastener':
-      return 'locks';
-    case 'container':
-      return 'boxes';
-    default:
-      return 'things';
-  }
+function groupOf(layout: MapLayout, id: NodeId): RowGroup | undefined {
+  const slot = layout.slots.get(id);
+  return slot && rowGroup(slot.kind);
 }
 
 interface Step {

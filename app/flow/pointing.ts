@@ -2,7 +2,7 @@
 
 import type { NodeChange } from 'reactflow';
 import { create } from 'zustand';
-import type { LinkId, NodeId } from '../../src/game/model.ts';
+import { isHolder, type LinkId, type NodeId } from '../../src/game/model.ts';
 import type { Route } from '../../src/map/layout.ts';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
@@ -61,7 +61,7 @@ export function onNodeClick(event: At, node: CardNode): void {
   const view = useView.getState();
   if (view.lifted !== undefined && view.lifted !== node.id) view.lift(undefined);
   const { slot } = node.data;
-  if (slot.kind !== 'place' && slot.kind !== 'container') return;
+  if (!isHolder(slot)) return;
   const link = linkAt(event);
   if (link !== undefined) view.select([], [link]);
   else if (slot.folded) view.setOpened(node.id, true);

@@ -2,7 +2,7 @@
  * Words for the map drawn small: names as large on the screen as ever, with what a tray holds in words where its rows would
  * be too small to read. The room for them is fixed, so the size that still fits is found here, once for each card.
  */
-import type { Game, Kind, NodeId } from '../../src/game/model.ts';
+import { type Game, isHolder, type Kind, type NodeId } from '../../src/game/model.ts';
 import { codeWidth } from '../../src/map/code.ts';
 import type { MapLayout, Rect, Slot } from '../../src/map/layout.ts';
 import { same } from '../../src/map/same.ts';
@@ -141,8 +141,7 @@ export function growth(slot: Slot): Growth {
 
 function highestType(slot: Slot): number {
   const lines = lineCount(slot);
-  if (slot.kind === 'place' || slot.kind === 'container')
-    return lines > 1 || slot.folded ? GROWN_IN_TRAY : GROWN;
+  if (isHolder(slot)) return lines > 1 || slot.folded ? GROWN_IN_TRAY : GROWN;
   return Math.min(GROWN, (slot.height - EDGES) / (lines * PITCH));
 }
 
@@ -151,8 +150,8 @@ export function lineCount({ lines, notes, code }: Slot): number {
   return lines.length + notes.length + (code?.lines.length ?? 0);
 }
 
-function styleOf({ kind }: Slot): TextStyle {
-  return kind === 'place' || kind === 'container' || kind === 'puzzle' ? NAME : THING;
+function styleOf(slot: Slot): TextStyle {
+  return isHolder(slot) || slot.kind === 'puzzle' ? NAME : THING;
 }
 
 /** A word that is cut across two lines is worse than smaller type. */

@@ -59,7 +59,9 @@ export interface GameDocument {
 export const emptyGame: Game = { head: {}, nodes: new Map(), links: new Map(), positions: new Map() };
 
 /** Place or container: the kinds that hold things. */
-export function isHolder(node: GameNode): node is NodeOf<'place' | 'container'> {
+export function isHolder<T extends { readonly kind: Kind }>(
+  node: T,
+): node is T & { readonly kind: 'place' | 'container' } {
   return node.kind === 'place' || node.kind === 'container';
 }
 

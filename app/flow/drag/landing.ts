@@ -2,6 +2,7 @@
 import type { Edit, EditRefusal, Placement } from '../../../src/game/edits/edit.ts';
 import { applyEdits } from '../../../src/game/edits/index.ts';
 import type { Game, NodeId } from '../../../src/game/model.ts';
+import { type RowGroup, rowGroup } from '../../../src/game/rows.ts';
 import type { MapLayout, Rect } from '../../../src/map/layout.ts';
 import { OVERHANG } from '../../../src/map/sizes.ts';
 import { contains, matRects, type Spot } from '../geometry.ts';
@@ -54,26 +55,16 @@ function rowBelow(
   const rects = matRects(layout);
   for (const id of layout.rows.get(holder) ?? []) {
     const rect = rects.get(id);
-    const group = rowGroup(game, id);
+    const group = groupOf(game, id);
     if (!rect || moving.has(id) || group === undefined || !groups.has(group)) continue;
     if (rect.y + rect.height / 2 > spot.y) return id;
   }
   return null;
 }
 
-type RowGroup = 'lock' | 'thing' | 'box';
-
-function rowGroup(game: Game, id: NodeId): RowGroup | undefined {
-  switch (game.nodes.get(id)?.kind) {
-    case 'fastener':
-      return 'lock';
-    case 'container':
-      return 'box';
-    case undefined:
-      return undefined;
-    default:
-      return 'thing';
-  }
+function groupOf(game: Game, id: NodeId): RowGroup | undefined {
+  const node = game.nodes.get(id);
+  return node && rowGroup(node.kind);
 }
 
 export function landingAt(
@@ -85,10 +76,10 @@ export function landingAt(
 ): Landing {
   const groups = new Set<RowGroup>();
   for (const id of roots) {
-    const group = rowGroup(game, id);
+    const group = groupOf(game, id);
     if (group) groups.add(group);
   }
-  const onlyLocks = groups.size === 1 && groups.has('lock');
+  const onlyLocks = groups.size === 1 && groups.has('locks');
   const holder = trayAt(layout, spot, moving, onlyLocks);
   if (holder === null) return { holder, before: null };
   return { holder, before: rowBelow(game, layout, holder, spot, moving, groups) };

@@ -1,6 +1,6 @@
 /** The arrows to be drawn, and how heavy each. */
 import { isLeftOut } from '../../../src/engine/left-out.ts';
-import type { Game, LinkId, NodeId } from '../../../src/game/model.ts';
+import { type Game, isHolder, type LinkId, type NodeId } from '../../../src/game/model.ts';
 import type { MapLayout, Rect, Route, Slot } from '../../../src/map/layout.ts';
 import { LINE, NAME, NOTE } from '../../../src/map/sizes.ts';
 import { textWidth } from '../../../src/type/text.ts';
@@ -55,7 +55,7 @@ export function clearings(layout: MapLayout, cards: Cards, level: Level): readon
   const words: Rect[] = [];
   for (const [id, slot] of layout.slots) {
     const rect = rects.get(id);
-    if (!rect || (slot.kind !== 'place' && slot.kind !== 'container')) continue;
+    if (!rect || !isHolder(slot)) continue;
     const small = cards.byId.get(id)?.data.small;
     if (level === 'full') words.push(headOf(rect, slot));
     else if (level === 'names' && slot.kind === 'container') words.push(inset(rect, WALL));

@@ -1,5 +1,6 @@
 /** The words on a shape: step number, name, and the lines under it, placed where the layout measured them. */
 
+import { isHolder } from '../../../src/game/model.ts';
 import type { Slot } from '../../../src/map/layout.ts';
 import { LINE, STEP_ROOM } from '../../../src/map/sizes.ts';
 import { noteText } from '../../../src/words/canvas.ts';
@@ -27,7 +28,7 @@ export const grown = (grow: number) => `min(var(--name-size), ${grow}px)`;
  * the whole block grows from its middle.
  */
 export function lineTop(slot: Slot, { name, code }: Growth, line: number): string {
-  if (slot.kind === 'place' || slot.kind === 'container') return `${slot.text.y + line * LINE}px`;
+  if (isHolder(slot)) return `${slot.text.y + line * LINE}px`;
   const size = Math.max(slot.lines.length > 0 ? name : 0, slot.code ? code : 0);
   return `calc(50% + ${line - lineCount(slot) / 2} * max(${LINE}px, ${PITCH} * ${grown(size)}))`;
 }

@@ -1,5 +1,5 @@
 /** The two ends of each link as they are drawn: the node itself, or the folded tray that it is in. */
-import type { GameLink, Kind, LinkId, NodeId } from '../../game/model.ts';
+import { type GameLink, isHolder, type Kind, type LinkId, type NodeId } from '../../game/model.ts';
 import { absolute, type MapLayout, type Rect, type Side, shownAs } from '../layout.ts';
 import { outline, standsIn } from '../outline.ts';
 import { CAPTION_HEIGHT, LINE, NAME } from '../sizes.ts';
@@ -36,7 +36,7 @@ export function linkEnds(layout: MapLayout, links: Iterable<GameLink>): LinkEnds
     const before = known.get(shown);
     if (before) return before;
     const rect = absolute(layout, shown);
-    const tray = slot.kind === 'place' || slot.kind === 'container';
+    const tray = isHolder(slot);
     const end: End = {
       shown,
       kind: slot.kind,

@@ -2,7 +2,7 @@
  * Heights at which lines leave and arrive. What leaves a thing leaves at the middle of its row; at the ends of a puzzle each line
  * has a port of its own, in the order of where the lines come from, as near to straight as that allows (least squares in a chain).
  */
-import type { LinkId } from '../../game/model.ts';
+import { isHolder, type LinkId } from '../../game/model.ts';
 import { chain } from '../isotonic.ts';
 import type { Side } from '../layout.ts';
 import { PORT_GAP } from '../sizes.ts';
@@ -35,7 +35,7 @@ const STRAIGHT_WEIGHT = 1000;
 
 function portRange(end: End): { lo: number; hi: number } {
   const inset = end.kind === 'puzzle' ? INSET : PLATE_INSET;
-  if (end.kind === 'place' || end.kind === 'container') return { lo: end.y - 12, hi: end.y + 24 };
+  if (isHolder(end)) return { lo: end.y - 12, hi: end.y + 24 };
   return { lo: end.rect.y + inset, hi: end.rect.y + end.rect.height - inset };
 }
 
