@@ -21,7 +21,6 @@ function settles(before: Assessment, finding: Finding, proposal: Proposal): bool
   const applied = applyEdits(before.game, proposal.edits);
   if (!applied.ok) return false;
   const after = assess(applied.game);
-  if (before.measures.solvable && !after.measures.solvable) return false;
   const identity = identityOf(finding);
   if (after.findings.some((other) => identityOf(other) === identity)) return false;
   const stopsBefore = stopping(before);
