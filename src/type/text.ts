@@ -3,6 +3,7 @@
  * Exact for the signs in the table when drawn with `font-kerning: none`; signs of other scripts come from a typeface that
  * nobody knows beforehand and get a width that hardly any of them exceeds.
  */
+import { graphemesOf } from '../game/graphemes.ts';
 import { MONO, REGULAR, SIGNS, STRONG } from './advances.ts';
 
 export interface TextStyle {
@@ -36,7 +37,6 @@ function advance(sign: string, { family, weight }: TextStyle): number {
   return TAKES_A_SQUARE.test(sign) ? WIDE : UNKNOWN;
 }
 
-const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 const PLAIN = /^[ -~]*$/;
 
 /** The segmenter's time grows with the square of what it is given, so it is given this many code units at once. */
@@ -56,7 +56,7 @@ function characters(text: string): string[] {
   let length = AT_ONCE;
   for (let start = 0; start < text.length; ) {
     const piece = pieceOf(text, start, length);
-    const parts = Array.from(segmenter.segment(piece), (part) => part.segment);
+    const parts = graphemesOf(piece);
     const isEnd = start + piece.length >= text.length;
     // The last one may go on in the next piece; one that fills the whole piece does, and asks for a longer one.
     if (!isEnd && parts.length === 1) {
