@@ -16,8 +16,9 @@ export interface Windows {
   tell(message: Message): void;
 }
 
-/** A window does not hear itself. */
+/** A window does not hear itself. A browser without channels keeps games all the same, and windows do not hear each other. */
 export function joinWindows(hear: (message: Message) => void): Windows {
+  if (typeof BroadcastChannel === 'undefined') return { tell: () => undefined };
   const channel = new BroadcastChannel(CHANNEL);
   channel.onmessage = ({ data }: MessageEvent<unknown>) => {
     if (isMessage(data)) hear(data);

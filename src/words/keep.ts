@@ -27,10 +27,13 @@ function changesSince(changes: number): string {
   return changes === 1 ? '1 change since' : `${changes} changes since`;
 }
 
+/** The clock of the page may be a minute old; a moment further ahead than this means that the clock was set back. */
+const AHEAD = 2 * 60_000;
+
 /** When the open game was last saved to a file, and what has changed since. */
 export function savedToFile(filed: number | undefined, changes: number, now: number): string {
   if (filed === undefined) return 'Not yet saved to a file';
-  const saved = `Saved to a file ${moment(filed, now)}`;
+  const saved = filed > now + AHEAD ? 'Saved to a file' : `Saved to a file ${moment(filed, now)}`;
   return changes > 0 ? `${saved}; ${changesSince(changes)}` : saved;
 }
 

@@ -24,6 +24,11 @@ describe('saved to a file', () => {
     );
   });
 
+  test('a moment yet to come is not named, but the clock of the page may be a minute behind', () => {
+    expect(savedToFile(at(2027, 5, 1, 8, 0), 2, NOW)).toBe('Saved to a file; 2 changes since');
+    expect(savedToFile(at(2026, 2, 12, 15, 31), 0, NOW)).toBe('Saved to a file at 15:31');
+  });
+
   test('a game without a title, or with one of spaces, still has a name in the list', () => {
     expect(titleOf(undefined)).toBe(titleOf('  '));
     expect(titleOf(' The pump ')).toBe('The pump');
