@@ -6,6 +6,7 @@ import './shell/tokens.css';
 import './shell/base.css';
 import './shell/signs.css';
 import './shell/kind-shape.css';
+import { Breakdown } from './shell/Breakdown.tsx';
 import { Page } from './shell/Page.tsx';
 
 void startKeeping();
@@ -15,7 +16,9 @@ const mount = document.getElementById('page');
 if (mount) {
   createRoot(mount).render(
     <StrictMode>
-      <Page />
+      <Breakdown>
+        <Page />
+      </Breakdown>
     </StrictMode>,
   );
 }

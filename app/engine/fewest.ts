@@ -1,8 +1,9 @@
 /**
- * Asks the worker for the fewest steps after each edit. One question is under way at a time and only the newest waits
+ * Asks a worker for the fewest steps after each edit. One question is under way at a time and only the newest waits
  * behind it, so that fast typing never queues up work for games that are gone.
  */
 import { create } from 'zustand';
+import { fewestSteps } from '../../src/engine/fewest.ts';
 import type { Fewest, Measures } from '../../src/engine/measures.ts';
 import type { Network } from '../../src/engine/network.ts';
 import { currentAssessment, useAssessment } from '../store/assessment.ts';
@@ -32,28 +33,52 @@ export function useFewest(): Fewest | undefined {
   return useKnown((known) => (known.network === network ? known.fewest : undefined));
 }
 
-/** Starts the worker; called once when the page starts. */
-export function startFewest(): void {
-  const worker = new Worker(new URL('./fewest.worker.ts', import.meta.url), { type: 'module' });
-  let tickets = 0;
-  let underWay: { readonly ticket: number; readonly network: Network } | undefined;
+/** Search nodes where there is no worker: the page may not stand still for longer than a blink. */
+const BUDGET_ON_THE_PAGE = 2_000;
 
+/** A browser, or a school's rules for it, may refuse workers. */
+function startWorker(): Worker | undefined {
+  try {
+    return new Worker(new URL('./fewest.worker.ts', import.meta.url), { type: 'module' });
+  } catch {
+    return undefined;
+  }
+}
+
+/** Starts answering; called once when the page starts. Where no worker runs, the page searches itself, and less far. */
+export function startFewest(): void {
+  let worker = startWorker();
+  let tickets = 0;
+  let underWay: FewestQuestion | undefined;
+
+  const answered = (fewest: Fewest) => {
+    useKnown.setState({ network: underWay?.network, fewest });
+    underWay = undefined;
+  };
+  const put = (question: FewestQuestion) => {
+    if (worker) worker.postMessage(question);
+    else answered(fewestSteps(question.network, question.measures, BUDGET_ON_THE_PAGE));
+  };
   const ask = () => {
     const { network, measures } = currentAssessment();
     if (underWay || !measures.solvable || useKnown.getState().network === network) return;
     tickets += 1;
-    underWay = { ticket: tickets, network };
     const { longestChain, mustDo } = measures;
-    const question: FewestQuestion = { ticket: tickets, network, measures: { longestChain, mustDo } };
-    worker.postMessage(question);
+    underWay = { ticket: tickets, network, measures: { longestChain, mustDo } };
+    put(underWay);
   };
 
-  worker.onmessage = ({ data }: MessageEvent<FewestAnswer>) => {
-    if (data.ticket !== underWay?.ticket) return;
-    useKnown.setState({ network: underWay.network, fewest: data.fewest });
-    underWay = undefined;
-    ask();
-  };
+  if (worker) {
+    worker.onmessage = ({ data }: MessageEvent<FewestAnswer>) => {
+      if (data.ticket !== underWay?.ticket) return;
+      answered(data.fewest);
+      ask();
+    };
+    worker.onerror = () => {
+      worker = undefined;
+      if (underWay) put(underWay);
+    };
+  }
   useGame.subscribe((state, before) => {
     if (state.game !== before.game) ask();
   });

@@ -31,6 +31,13 @@ export const PAGE = {
   documentTitle: (title: string) => (title === '' ? PRODUCT : `${title} – ${PRODUCT}`),
 };
 
+export const BREAKDOWN = {
+  what: 'The page has stopped.',
+  next: 'Something in it failed that should not have. What was kept in this browser is still there. Save the open game to a file to be sure of it, then load the page again.',
+  save: 'Save to a file',
+  again: 'Load the page again',
+};
+
 export const TITLE = {
   nameless: 'Game without a title',
   label: 'Title of the game',
