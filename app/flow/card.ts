@@ -47,7 +47,7 @@ export interface Card extends Record<string, unknown> {
   readonly locks: readonly (string | undefined)[] | undefined;
 }
 
-export const NODE_TYPES = ['place', 'container', 'fastener', 'puzzle', 'thing'] as const;
+const NODE_TYPES = ['place', 'container', 'fastener', 'puzzle', 'thing'] as const;
 export type NodeType = (typeof NODE_TYPES)[number];
 export type CardNode = Node<Card, NodeType>;
 

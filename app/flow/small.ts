@@ -30,7 +30,7 @@ const NUMBER = 1.75;
 export const HOLDS_SIZE = 0.92;
 const PAD = 9;
 /** How far a plate without its code reaches into the box. */
-export const SHORT_PLATE = 78;
+const SHORT_PLATE = 78;
 
 /**
  * Undefined for what says nothing when it is small: what lies in a tray, and locks.

@@ -44,7 +44,7 @@ export function inView(): Rect {
 }
 
 /** 0 where the system asks for less movement. */
-export function movement(milliseconds: number): number {
+function movement(milliseconds: number): number {
   return matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : milliseconds;
 }
 

@@ -5,7 +5,7 @@
  * than this; sums that a teacher means to differ do so by far more. Every question of larger, smaller or equal about
  * sums of minutes goes through the functions here, so that a tie is the same tie in every measure.
  */
-export const SAME_MINUTES = 1e-6;
+const SAME_MINUTES = 1e-6;
 
 /** The first is larger by more than rounding. False when both are infinite. */
 export function isLonger(minutes: number, than: number): boolean {

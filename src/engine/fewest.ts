@@ -14,7 +14,7 @@ import { type Flow, flowOf } from './flow.ts';
 import type { Fewest, Measures } from './measures.ts';
 import type { Network } from './network.ts';
 
-export const SEARCH_BUDGET = 200_000;
+const SEARCH_BUDGET = 200_000;
 
 /** `bound` is `steps` where the search was complete. All 0 when the game is not solvable. */
 export function fewestSteps(

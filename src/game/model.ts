@@ -11,7 +11,6 @@ export type LinkId = string;
 type FileHead = Omit<GameFile, 'format' | 'version' | 'id' | 'revision' | 'basedOn' | 'nodes' | 'links'>;
 
 export type GameHead = Immutable<Pick<GameFile, 'title' | 'summary' | 'lesson' | 'objectives'> & FileHead>;
-export type Lesson = Immutable<NonNullable<GameFile['lesson']>>;
 export type Objective = Immutable<NonNullable<GameFile['objectives']>[number]>;
 export type GameLink = Immutable<GameFile['links'][number]>;
 export type Point = Immutable<NonNullable<FileNode['at']>>;

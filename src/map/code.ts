@@ -28,7 +28,7 @@ function wordsOf(written: string, normalised: readonly string[], directions: boo
 }
 
 /** Breaks words of symbols into lines no wider than `width`: between words where that fits, else between any two symbols. A space kept within a line is a symbol of it. */
-export function wrapSymbols(
+function wrapSymbols(
   words: readonly (readonly string[])[],
   width: number,
   widthOf: (symbol: string) => number,

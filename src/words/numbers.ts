@@ -36,15 +36,6 @@ export function lessonInWords(value: number): string {
   return `${text} ${text === '1' ? 'minute' : 'minutes'}`;
 }
 
-/** "18 to 25 min", "43 s to 2.3 min"; one figure where both ends read alike. */
-export function minutesRange(low: number, high: number): string {
-  const from = minutes(low);
-  const to = minutes(high);
-  if (from === to) return to;
-  const [number, unit] = from.split(' ');
-  return to.endsWith(` ${unit}`) ? `${number} to ${to}` : `${from} to ${to}`;
-}
-
 /** "21 of 40 minutes": a time against the lesson. */
 export function minutesOf(value: number, lesson: number): string {
   const seconds = Math.round(value * 60);

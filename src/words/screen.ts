@@ -3,7 +3,7 @@ import type { LessonPlan } from '../game/defaults.ts';
 import type { Kind } from '../game/model.ts';
 import { count } from './numbers.ts';
 
-export const PRODUCT = 'Latchmap';
+const PRODUCT = 'Latchmap';
 
 /** The plain word for each kind, as it stands under the things to drag. */
 export const KIND_NAMES: Readonly<Record<Kind, string>> = {

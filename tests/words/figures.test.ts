@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { kindOf, lockName, withArticle } from '../../src/words/kinds.ts';
-import { count, list, minutes, minutesInWords, minutesOf, minutesRange } from '../../src/words/numbers.ts';
+import { count, list, minutes, minutesInWords, minutesOf } from '../../src/words/numbers.ts';
 
 describe('minutes', () => {
   it.each([
@@ -23,13 +23,6 @@ describe('minutes', () => {
     expect(minutesInWords(1)).toBe('1 minute');
     expect(minutesInWords(1.04)).toBe('1 minute');
     expect(minutesInWords(52)).toBe('52 minutes');
-  });
-
-  it('have ranges that share a unit, or not, or are one figure', () => {
-    expect(minutesRange(18, 25)).toBe('18 to 25 min');
-    expect(minutesRange(0.72, 2.3)).toBe('43 s to 2.3 min');
-    expect(minutesRange(0.3, 0.5)).toBe('18 to 30 s');
-    expect(minutesRange(2, 2.01)).toBe('2 min');
   });
 
   it('stand against the lesson', () => {

@@ -22,7 +22,7 @@ function pointerOf(event: MouseEvent | TouchEvent): Spot | undefined {
 }
 
 /** What a landing says at the pointer; nothing where nothing changes hands. */
-export function landingNote(
+function landingNote(
   game: Game,
   roots: readonly NodeId[],
   landing: Landing,

@@ -13,7 +13,7 @@ import {
 } from './change.ts';
 
 /** Whether a node is, or lies at any depth in or on, one of those given. */
-export function isWithin(game: Game, id: NodeId, outer: ReadonlySet<NodeId>): boolean {
+function isWithin(game: Game, id: NodeId, outer: ReadonlySet<NodeId>): boolean {
   for (let at: NodeId | undefined = id; at !== undefined; ) {
     if (outer.has(at)) return true;
     const node = game.nodes.get(at);
