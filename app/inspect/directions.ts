@@ -14,3 +14,10 @@ export function readDirections(raw: string): Reading<string | undefined> {
   if (!MOVES.test(moves)) return { wrong: WRONG.directions };
   return { value: moves === '' ? undefined : moves.replace(REST_OF_WORD, '') };
 }
+
+const WORDS = /^\s*(?:up|down|left|right)(?:[\s,;]+(?:up|down|left|right))+\s*$/iu;
+
+/** Two words or more that all name directions: whoever writes 'up left down' means the moves, whatever lock they are for. */
+export function namesDirections(raw: string): boolean {
+  return WORDS.test(raw);
+}

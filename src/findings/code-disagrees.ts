@@ -1,4 +1,6 @@
 /** The code that is set on a lock is not what pupils are given. */
+import { fastenerType } from '../fasteners/index.ts';
+import { isDirections } from '../game/codes.ts';
 import type { NodeId } from '../game/model.ts';
 import { codeFaults, type Given, given } from './code-fault.ts';
 import type { Rule } from './finding.ts';
@@ -46,11 +48,18 @@ export const codeDisagrees: Rule<'codeDisagrees', CodeDisagrees> = defineRule({
         source.at.forEach((position, i) => {
           corrected[position - 1] = source.symbols[i] ?? '';
         });
-        const wanted = source.at.map((position) => entry.symbols[position - 1] ?? '');
-        answers.push(setAnswer(node, wanted.join('')));
+        const own = source.at.map((position) => entry.symbols[position - 1] ?? '');
+        answers.push(setAnswer(node, own.join('')));
       }
     }
-    const code = setCode(fastener, whole ?? corrected.join(''));
+    const wanted = whole ?? corrected.join('');
+    const lock = context.game.nodes.get(fastener);
+    const takesOnlyMoves = lock?.kind === 'fastener' && fastenerType(lock.type).directions;
+    if (takesOnlyMoves && !isDirections(wanted)) {
+      yield* answers;
+      return;
+    }
+    const code = setCode(fastener, wanted);
     // Where others agree with the lock, it is more likely that the one that differs is the slip.
     const isAlone = entry.sources.length === values.sources.length;
     yield* isAlone ? [code, ...answers] : [...answers, code];

@@ -48,3 +48,8 @@ export function writtenCode(game: Game, id: NodeId): WrittenCode | undefined {
 export function codeOf(game: Game, id: NodeId): string | undefined {
   return writtenCode(game, id)?.normalised;
 }
+
+/** Whether a normalised code is made of U, D, L and R alone. */
+export function isDirections(code: string): boolean {
+  return /^[UDLR]+$/u.test(code);
+}

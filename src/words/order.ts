@@ -91,7 +91,10 @@ function reason(assessment: Assessment, say: Say, node: GameNode, index: number)
   const because = context.proofs().reason(index)?.because ?? [];
   const needs = new Set(rowOf(assessment.network.needs, index));
   const used = because.filter((one) => needs.has(one)).map(context.idOf);
-  if (node.kind === 'fastener') return lockReason(say, node, used);
+  if (node.kind === 'fastener') {
+    const isWrong = context.codes().some((code) => code.node === index && code.state === 'wrong');
+    return lockReason(say, node, used, isWrong);
+  }
   const answer = node.kind === 'puzzle' ? codeOf(game, node.id) : undefined;
   const gives = answer === undefined ? '' : `: ${answer}`;
   if (used.length > 0) return sentence('from ', say.names(used, 3), gives);
@@ -100,14 +103,15 @@ function reason(assessment: Assessment, say: Say, node: GameNode, index: number)
   return holder === undefined ? [] : sentence('in ', say.name(context.idOf(holder)));
 }
 
-function lockReason(say: Say, node: NodeOf<'fastener'>, used: readonly NodeId[]): Sentence {
+function lockReason(say: Say, node: NodeOf<'fastener'>, used: readonly NodeId[], isWrong: boolean): Sentence {
   const type = lockName(node.type);
   const code = codeOf(say.game, node.id);
   switch (fastenerType(node.type).opensWith) {
     case 'nothing':
       return [`${type}, nothing to solve`];
     case 'code':
-      return [code === undefined ? `${type}, code not yet known` : `${type} ${code}`];
+      if (code === undefined) return [`${type}, code not yet known`];
+      return [isWrong ? `${type} ${code}, once its code is mended` : `${type} ${code}`];
     case 'key':
     case 'links':
       return used.length === 0 ? [type] : sentence('with ', say.names(used, 3));

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/findings/assess.ts';
+import { orderOfPlayLines } from '../../src/words/order.ts';
+import { plain } from '../../src/words/sentence.ts';
 import { codesIn, mended, offered, only, winnable } from './small-games.ts';
 
 const wheels = (code: string | undefined, more: Record<string, unknown> = {}) => ({
@@ -27,6 +29,16 @@ describe('code and answer disagree', () => {
     });
     expect(assessment.measures.solvable).toBe(true);
     expect(assessment.canBeWon).toBe(false);
+  });
+
+  it('never sets a direction lock to what it cannot take', () => {
+    const moves = winnable([wheels('UL', { type: 'direction' })]);
+    expect(offered(moves, 'codeDisagrees').map(({ code }) => code)).toEqual(['setAnswer']);
+  });
+
+  it('is told in the order of play too', () => {
+    const line = orderOfPlayLines(assess(game)).find(({ node }) => node === 'wheels');
+    expect(plain(line?.reason ?? [])).toContain('once its code is mended');
   });
 
   it('is settled from either side', () => {

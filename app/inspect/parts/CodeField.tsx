@@ -3,7 +3,7 @@ import { Fragment, useEffect, useId, useRef, useState } from 'react';
 import { normaliseCode, symbolsOf } from '../../../src/game/codes.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
 import { Sign, type SignName } from '../../shell/signs.tsx';
-import { readDirections } from '../directions.ts';
+import { namesDirections, readDirections } from '../directions.ts';
 import { useDraft } from '../draft.ts';
 import { readText } from '../TextField.tsx';
 import { typeField } from '../write.ts';
@@ -60,9 +60,10 @@ export function CodeField({ id, field, label, raw, directions }: CodeFieldProps)
   const leave = (event: React.FocusEvent) => {
     if (whole.current?.contains(event.relatedTarget)) return;
     setChanging(false);
-    // Words that stood there before the lock was one of directions.
+    // Words that name moves become moves: also those that stood there before the lock was one of directions.
     const reading = readDirections(draft.value);
-    if (directions && 'value' in reading && reading.value !== raw) write(reading.value);
+    const areMoves = directions || namesDirections(draft.value);
+    if (areMoves && 'value' in reading && reading.value !== raw) write(reading.value);
     draft.leave();
   };
   const plates = symbols.map(({ symbol, key }) => (

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readDirections } from '../../../app/inspect/directions.ts';
+import { namesDirections, readDirections } from '../../../app/inspect/directions.ts';
 
 describe('directions as a teacher types them', () => {
   test.each([
@@ -21,4 +21,9 @@ describe('directions as a teacher types them', () => {
   test.each(['472', 'upp', 'north', 'U1', 'forward', 'lefright'])('not directions: %s', (raw) => {
     expect(readDirections(raw)).toHaveProperty('wrong');
   });
+});
+
+test('two words or more that name directions are moves, anything else is not', () => {
+  for (const raw of ['up left', ' Up, down; LEFT right ']) expect(namesDirections(raw)).toBe(true);
+  for (const raw of ['up', 'ULDR', 'left overs', 'up the hill', '']) expect(namesDirections(raw)).toBe(false);
 });
