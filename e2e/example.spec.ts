@@ -7,7 +7,7 @@ import { example } from './files.ts';
 import { expect, test } from './fixtures.ts';
 import { fullSize, goTo, grip, thing, verdict } from './hands.ts';
 
-const TITLE = 'Night shift in the mineral hall';
+const TITLE = 'Every label is wrong';
 
 function full(): Game {
   const result = readGame(example('mineral-hall'), { newId: () => 'file' });
@@ -54,7 +54,7 @@ for (const viewport of [
       await goTo(page, 'ticket');
       await page.keyboard.press('Enter');
       await page.keyboard.press('Alt+l');
-      await says('Without Old ticket, nothing else is missed. The game can still be won.');
+      await says('Without Tea voucher, nothing else is missed. The game can still be won.');
       await page.keyboard.press('Alt+l');
 
       await goTo(page, 'gauges');

@@ -41,7 +41,7 @@ test('the first change of an empty game is kept, and its window finds it again',
 test('the head says when the game was saved to a file, and what has changed since', async ({ page }) => {
   await open(page);
   await retitle(page, 'The tea tin', 'The coffee tin');
-  const status = page.getByRole('banner').getByRole('status');
+  const status = page.getByRole('banner').getByText(/^Saved to a file at/);
   await expect(status).toHaveText(/^Saved to a file .*; 1 change since$/);
   const { name, text } = await downloaded(page, () =>
     page.getByRole('banner').getByRole('button', { name: 'Save to a file' }).click(),

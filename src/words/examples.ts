@@ -21,8 +21,8 @@ export const EXAMPLES: readonly Example[] = [
   },
   {
     slug: 'mineral-hall',
-    title: 'Night shift in the mineral hall',
+    title: 'Every label is wrong',
     summary:
-      'A shelf has tipped over and every label in the mineral hall is wrong; the night shift tests, weighs and sorts until the doors can open.',
+      'A shelf has tipped over and every label in the mineral hall is wrong; the class tests, weighs and sorts until the doors can open.',
   },
 ];

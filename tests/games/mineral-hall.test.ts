@@ -114,7 +114,7 @@ test('how each rock was made gives the directions for the case', () => {
   expect(normaliseCode(moves.join(''))).toBe(game.code('casearrow'));
 });
 
-test('the guard walks to the globe, inside the plan all the way', () => {
+test('the caretaker walks to the globe, inside the plan all the way', () => {
   const spots = new Map(
     game.lines('plan').flatMap((line) => {
       const match = /^([a-z ]+) ([A-E])([1-5])$/.exec(line);
