@@ -6,7 +6,7 @@ const game = openExample('front-page');
 
 const SENSE = [
   [/so loudly/, 'bellowed'],
-  [/from between the rails/, 'rescued'],
+  [/from the deck of the lift bridge/, 'rescued'],
   [/a wet glove stuck/, 'icy'],
   [/On quick, light feet/, 'scampered'],
   [/his own lettuce/, 'kind'],
@@ -38,7 +38,7 @@ test('the fresh words fit in sense and length, and their first letters open the 
 });
 
 const EVENTS = [
-  [/express.* stop|stopped/, 'stop'],
+  [/barge.* stop|stopped/, 'stop'],
   [/unroll/, 'flag'],
   [/cross/, 'line'],
   [/lift/, 'lift'],
@@ -91,11 +91,11 @@ test('the notebook allows one order of events, and it opens the news tin', () =>
 });
 
 const WORD_CLASS = [
-  [/The guard WAVES a/, 'verb'],
+  [/The keeper WAVES a/, 'verb'],
   [/: WAVES of/, 'noun'],
   [/takes SLOW steps/, 'adjective'],
   [/comes in SLOWLY/, 'adverb'],
-  [/A PATIENT driver/, 'adjective'],
+  [/A PATIENT skipper/, 'adjective'],
 ] as const;
 
 test('the class of each word in capitals gives a direction of the caption tin', () => {
