@@ -142,6 +142,10 @@ test.describe('the list of games', () => {
       'aria-current',
       'true',
     );
+    // Opened anew without an address: the game last on the page, not the copy that was made later.
+    await page.goto('about:blank');
+    await page.goto('/');
+    await expect(page).toHaveURL(first);
   });
 
   test('a damaged game is said to be so, leaves the others alone, and its text can be saved', async ({

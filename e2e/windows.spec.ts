@@ -60,6 +60,10 @@ test.describe('a second window of the same game', () => {
     await second.goto(page.url());
     await expect(second.getByText(ELSEWHERE)).toBeVisible();
     await expect(title(second, 'The tea tin')).toBeDisabled();
+    await second.getByRole('button', { name: 'Games' }).click();
+    await second.getByRole('button', { name: 'Delete The tea tin', exact: true }).click();
+    await expect(second.getByText('is being changed in another window, so it stays')).toBeVisible();
+    await second.keyboard.press('Escape');
     await retitle(page, 'The tea tin', 'Seen from both');
     await expect(title(second, 'Seen from both')).toBeDisabled();
 

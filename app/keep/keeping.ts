@@ -8,7 +8,7 @@ import { NEWS, titleOf } from '../../src/words/keep.ts';
 import { type GameState, useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
 import { useView } from '../store/view.ts';
-import { addressedGame, setAddress } from './address.ts';
+import { addressedGame, lastShown, setAddress } from './address.ts';
 import { openShelf } from './database.ts';
 import { readText } from './reading.ts';
 import { type KeptGame, passingShelf, type Shelf } from './shelf.ts';
@@ -245,8 +245,13 @@ async function note(id: string, change: Partial<KeptGame>): Promise<void> {
 /** Deletes a game; it can be brought back for seven days. */
 export function deleteGame(id: string): Promise<unknown> {
   return inTurn(async () => {
-    const title = useKeep.getState().games.find((game) => game.id === id)?.title;
-    if (useKeep.getState().open?.id === id) await beginNow();
+    const { games, open, elsewhere } = useKeep.getState();
+    const title = games.find((game) => game.id === id)?.title;
+    if (elsewhere && open?.id === id) {
+      tell({ sentence: NEWS.heldElsewhere(titleOf(title)) });
+      return;
+    }
+    if (open?.id === id) await beginNow();
     await note(id, { deleted: Date.now() });
     tell({ sentence: NEWS.deleted(titleOf(title)), deleted: id });
   });
@@ -298,8 +303,9 @@ async function openFirst(): Promise<void> {
     if (await openNow(addressed, RELOAD)) return;
     if (!useKeep.getState().news) tell({ sentence: NEWS.notHere });
   } else {
-    const newest = games.find((game) => game.deleted === undefined);
-    if (newest && (await openNow(newest.id, RELOAD))) return;
+    const here = games.filter((game) => game.deleted === undefined);
+    const last = here.find((game) => game.id === lastShown()) ?? here[0];
+    if (last && (await openNow(last.id, RELOAD))) return;
   }
   await beginNow();
 }

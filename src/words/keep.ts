@@ -105,6 +105,7 @@ export const NEWS = {
     `“${title}” cannot be read: what the browser kept of it is damaged. The other games are not affected.`,
   storeSilent:
     'The browser does not answer from its store of games. What is on this page can still be saved to a file.',
+  heldElsewhere: (title: string) => `“${title}” is being changed in another window, so it stays.`,
   notHere: 'The game of this address is not kept in this browser.',
   noAnswer: 'The other window does not answer. Close it, and the game can be edited here.',
   exampleMissing: (title: string) => `The example “${title}” could not be loaded.`,

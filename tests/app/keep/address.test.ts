@@ -1,5 +1,5 @@
 import { beforeEach, expect, test } from 'vitest';
-import { addressedGame, setAddress } from '../../../app/keep/address.ts';
+import { addressedGame, lastShown, setAddress } from '../../../app/keep/address.ts';
 
 beforeEach(() => setAddress(undefined));
 
@@ -15,4 +15,11 @@ test('no game, no address', () => {
   setAddress(undefined);
   expect(addressedGame(location.hash)).toBeUndefined();
   expect(addressedGame('#elsewhere')).toBeUndefined();
+});
+
+test('what was last on the page is known without an address', () => {
+  setAddress('k3mn7p');
+  setAddress('b2');
+  setAddress(undefined);
+  expect(lastShown()).toBe('b2');
 });
