@@ -295,7 +295,7 @@ async function sweep(): Promise<void> {
   }
 }
 
-/** The game of the address, else the one changed last, else an empty one. */
+/** The game of the address, else the one last on the page, else an empty one. */
 async function openFirst(): Promise<void> {
   const addressed = addressedGame(location.hash);
   const { games } = useKeep.getState();
