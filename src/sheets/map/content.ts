@@ -1,0 +1,100 @@
+/** What the facilitator map says, before anything has a size or a place: bars of the spine, trays as rows, links. */
+import type { LinkId, NodeId } from '../../game/model.ts';
+import type { Caption } from '../../map/layout.ts';
+
+/** A line of a tray. `depth`: 0 in what stands by itself, one more in each box. */
+export type Row =
+  /** Upper wall and name of a place, box or group. `continued`: it began in a part of the tray before this one. */
+  | {
+      readonly row: 'head';
+      readonly id: NodeId | Caption;
+      readonly depth: number;
+      readonly continued: boolean;
+    }
+  | { readonly row: 'lock'; readonly id: NodeId; readonly depth: number }
+  | { readonly row: 'thing'; readonly id: NodeId; readonly depth: number }
+  /** Lower wall. `continues`: the rest is in a later part of the tray. */
+  | {
+      readonly row: 'foot';
+      readonly id: NodeId | Caption;
+      readonly depth: number;
+      readonly continues: boolean;
+    };
+
+/** What stands by itself beside the spine: a place, a box on the tables, or what shares a caption; all of it, or a part of one too long for a page. */
+export interface Tray {
+  /** Unique on all pages. */
+  readonly key: string;
+  readonly rows: readonly Row[];
+}
+
+export interface PageLink {
+  readonly id: LinkId;
+  readonly from: NodeId;
+  readonly to: NodeId;
+}
+
+/** Where the other end of a told link is, when it is not in the same picture. */
+export type Elsewhere = { readonly half: 'left' | 'right' } | { readonly page: number };
+
+/** A link that is not drawn, as one of its ends tells it. */
+export interface Told {
+  readonly link: LinkId;
+  readonly other: NodeId;
+  /** Which end of the link the other is. `from`: it is needed here. `to`: this is needed there. */
+  readonly otherEnd: 'from' | 'to';
+  readonly elsewhere?: Elsewhere;
+}
+
+/** By the node at which it is told. */
+export type Tellings = ReadonlyMap<NodeId, readonly Told[]>;
+
+/** Sizes in points. */
+export interface Metrics {
+  /** Type size. */
+  readonly size: number;
+  readonly trayWidth: number;
+  readonly barWidth: number;
+  readonly noteWidth: number;
+}
+
+/** Heights in points, from the upper edge of the whole. */
+export interface Measured {
+  readonly height: number;
+  /** Where a line leaves or arrives, for each node that is drawn in it: the middle of the first line of its row. */
+  readonly ends: ReadonlyMap<NodeId, number>;
+}
+
+export interface MeasuredTray extends Measured {
+  /** Where each row begins, and at the end the lower edge of the last: one more than there are rows. */
+  readonly tops: readonly number[];
+}
+
+export interface MeasuredBar extends Measured {
+  /** Heights at which lines may arrive on either side, top to bottom; the last is kept for what leaves. */
+  readonly entries: readonly number[];
+}
+
+/** A rescue line, for one step or for several that share it. */
+export interface RescueNote {
+  readonly key: string;
+  /** In the order of play; it wants to stand beside the first of them. */
+  readonly steps: readonly NodeId[];
+}
+
+export interface MapContent {
+  /** Puzzles in the order of play; those that are never reached come last. */
+  readonly bars: readonly NodeId[];
+  readonly trays: readonly Tray[];
+  readonly links: readonly PageLink[];
+  /** Number in the order of play, from 1. */
+  readonly numbers: ReadonlyMap<NodeId, number>;
+  /** None when the options leave them out. */
+  readonly notes: readonly RescueNote[];
+  readonly measureBar: (id: NodeId, metrics: Metrics, told: Tellings) => MeasuredBar;
+  /** The same on both sides of the spine. */
+  readonly measureTray: (tray: Tray, metrics: Metrics, told: Tellings) => MeasuredTray;
+  readonly measureNote: (note: RescueNote, metrics: Metrics) => number;
+  /** Two trays of one that is too long: all rows before the given one, and the rest, each with the heads and feet of what is open there. */
+  readonly cut: (tray: Tray, before: number) => readonly [Tray, Tray];
+}
