@@ -6,9 +6,18 @@
 import { byCodePoint } from '../game/compare.ts';
 import { childrenOf, type Game, type GameNode, type NodeId, type Point, parentOf } from '../game/model.ts';
 import { writeRows } from '../game/rows.ts';
-import { type Block, blocksOf, FIELD_ROW_GAP, firstUses } from './arrange/blocks.ts';
-import { type Columns, type Joined, join, settle } from './arrange/columns.ts';
-import { judge, search } from './arrange/search.ts';
+import { settle } from '../spine/columns.ts';
+import { type Judged, judge } from '../spine/judge.ts';
+import { search } from '../spine/search.ts';
+import { type Columns, join, type Tie } from '../spine/spine.ts';
+import {
+  blocksOf,
+  FIELD_ROW_GAP,
+  firstUses,
+  type MapBlock,
+  type MapSpine,
+  mapSpine,
+} from './arrange/blocks.ts';
 import { contentsOf } from './contents.ts';
 import { layOut } from './lay-out.ts';
 import { absolute, type MapLayout, type MapView, plainView } from './layout.ts';
@@ -60,13 +69,13 @@ function spreadOut(game: Game, left: ReadonlySet<NodeId>, right: ReadonlySet<Nod
   return { ...game, positions };
 }
 
-const idsOf = (blocks: readonly Block[], column: readonly number[]) =>
+const idsOf = (blocks: readonly MapBlock[], column: readonly number[]) =>
   new Set(column.flatMap((i) => blocks[i]?.parts.map((part) => part.id) ?? []));
 
 /** One reads from the left: what is used first stands there. */
-function earlyLeft(joined: Joined, columns: Columns): Columns {
+function earlyLeft(spine: MapSpine, columns: Columns): Columns {
   const meanUse = (column: readonly number[]) => {
-    const uses = column.map((i) => joined.blocks[i]?.firstUse ?? 0).filter(Number.isFinite);
+    const uses = column.map((i) => spine.blocks[i]?.firstUse ?? 0).filter(Number.isFinite);
     return uses.length > 0 ? uses.reduce((sum, use) => sum + use, 0) / uses.length : Number.POSITIVE_INFINITY;
   };
   const { left, right } = columns;
@@ -75,11 +84,11 @@ function earlyLeft(joined: Joined, columns: Columns): Columns {
 
 /** Draws neighbours of one caption together into one block, when they stand close. */
 function joinNeighbours(
-  joined: Joined,
+  spine: MapSpine,
   columns: Columns,
   y: Float64Array,
-): { joined: Joined; columns: Columns } {
-  const blocks: Block[] = [...joined.blocks];
+): { spine: MapSpine; columns: Columns } {
+  const blocks: MapBlock[] = [...spine.blocks];
   /** The block that each has become part of, and how far below its upper edge. */
   const moved = new Map<number, { into: number; y: number }>();
   const merge = (column: readonly number[]) => {
@@ -109,7 +118,7 @@ function joinNeighbours(
     return kept;
   };
   const merged: Columns = { left: merge(columns.left), spine: columns.spine, right: merge(columns.right) };
-  const ties = joined.ties.map((tie) => {
+  const ties = spine.ties.map((tie): Tie => {
     const from = moved.get(tie.from);
     const to = moved.get(tie.to);
     return {
@@ -120,16 +129,16 @@ function joinNeighbours(
     };
   });
   return {
-    joined: join({ blocks, puzzles: joined.puzzles, ties: ties.filter((tie) => tie.from !== tie.to) }),
+    spine: mapSpine(blocks, spine.bars, ties),
     columns: merged,
   };
 }
 
 /** Width of the channel on one side: enough for the lines that run beside each other in it. */
-function channelWidth(joined: Joined, columns: Columns, y: Float64Array, side: 'left' | 'right'): number {
+function channelWidth(spine: MapSpine, columns: Columns, y: Float64Array, side: 'left' | 'right'): number {
   const here = new Set(columns[side]);
   const events: { y: number; step: number }[] = [];
-  for (const tie of joined.ties) {
+  for (const tie of spine.ties) {
     if (!here.has(tie.from) && !here.has(tie.to)) continue;
     const a = (y[tie.from] ?? 0) + tie.fromY;
     const b = (y[tie.to] ?? 0) + tie.toY;
@@ -153,6 +162,13 @@ function reach(layout: MapLayout, id: NodeId, framed: boolean): { left: number; 
   return { left: around.x - pad - rect.x, right: around.x + around.width + pad - rect.x };
 }
 
+function bestOf(arrangements: Generator<Judged, Judged>, cancelled: () => boolean): Judged {
+  for (;;) {
+    const { done, value } = arrangements.next();
+    if (done || cancelled()) return value;
+  }
+}
+
 /**
  * Positions for every node of the game, whatever positions it has: on the mat for what nothing holds, else the place among the rows
  * of its holder. Rows keep the order that they have; in a tray where nothing has a position they follow first use.
@@ -168,21 +184,22 @@ export function arrange(
   const cancelled = options.cancelled ?? (() => false);
   const ordered = rowsByUse(game, numbers);
   const first = layOut(spreadOut(ordered, new Set(), new Set()), view);
-  const alone = join(blocksOf(ordered, first, numbers));
-  const found = search(alone, cancelled);
-  const calm = judge(alone, earlyLeft(alone, found.columns), FINAL_ROUNDS);
-  const { joined, columns } = joinNeighbours(alone, calm.columns, calm.y);
+  const alone = blocksOf(ordered, first, numbers);
+  const joined = join(alone);
+  const found = bestOf(search(joined), cancelled);
+  const calm = judge(joined, earlyLeft(alone, found.columns), FINAL_ROUNDS);
+  const { spine, columns } = joinNeighbours(alone, calm.columns, calm.y);
   const y = Float64Array.from(calm.y);
-  settle(joined, columns, y, FINAL_ROUNDS);
+  settle(join(spine), columns, y, FINAL_ROUNDS);
 
-  const left = idsOf(joined.blocks, columns.left);
-  const right = idsOf(joined.blocks, columns.right);
+  const left = idsOf(spine.blocks, columns.left);
+  const right = idsOf(spine.blocks, columns.right);
   const layout = layOut(spreadOut(ordered, left, right), view);
-  const leftEdge = -channelWidth(joined, columns, y, 'left');
-  const rightEdge = PUZZLE_WIDTH + channelWidth(joined, columns, y, 'right');
+  const leftEdge = -channelWidth(spine, columns, y, 'left');
+  const rightEdge = PUZZLE_WIDTH + channelWidth(spine, columns, y, 'right');
   const spots = new Map<NodeId, Point>();
   for (const i of [...columns.left, ...columns.spine, ...columns.right]) {
-    const parts = joined.blocks[i]?.parts ?? [];
+    const parts = spine.blocks[i]?.parts ?? [];
     const framed = parts.length > 1;
     for (const part of parts) {
       const { left: reachLeft, right: reachRight } = reach(layout, part.id, framed);

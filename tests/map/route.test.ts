@@ -210,6 +210,7 @@ test('move after move, known lines are kept and all stay legal: on the edges of 
   const roots = [...layout.slots].filter(([, slot]) => slot.parent === undefined).map(([id]) => id);
   const random = seededRandom(31);
   const below = Math.max(...occupied(layout).map((rect) => rect.y + rect.height)) + 100;
+  const shares: number[] = [];
   for (let move = 0; move < 12; move++) {
     const id = roots[Math.floor(random() * roots.length)] ?? '';
     const to = { x: Math.round(random() * 600), y: below + move * 700 };
@@ -221,8 +222,10 @@ test('move after move, known lines are kept and all stay legal: on the edges of 
     checkShape(game, layout, drawn);
     expect(runThrough(game, layout, drawn), `move ${move}`).toEqual([]);
     const kept = [...drawn].filter(([link, route]) => before.get(link) === route);
-    expect(kept.length).toBeGreaterThan(drawn.size / 3);
+    shares.push(kept.length / drawn.size);
   }
+  const [middle] = shares.sort((a, b) => a - b).slice(6);
+  expect(middle).toBeGreaterThan(1 / 2);
 });
 
 test('lines far from a change keep their routes, and a line in the way of what moved goes round it', () => {

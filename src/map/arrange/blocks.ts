@@ -1,8 +1,9 @@
 /** What is arranged: what stands on the mat, as rigid blocks, and the links that join them at the heights of their rows. */
 import type { Game, NodeId } from '../../game/model.ts';
+import type { Block, Spine, Tie } from '../../spine/spine.ts';
 import { absolute, type Caption, type MapLayout } from '../layout.ts';
 import { standsIn } from '../outline.ts';
-import { CAPTION_HEIGHT, FIELD_PAD } from '../sizes.ts';
+import { CAPTION_HEIGHT, FIELD_PAD, LINE } from '../sizes.ts';
 
 export interface Part {
   readonly id: NodeId;
@@ -10,27 +11,16 @@ export interface Part {
   readonly y: number;
 }
 
-export interface Block {
+export interface MapBlock extends Block {
   readonly parts: readonly Part[];
-  readonly height: number;
   readonly caption: Caption | undefined;
   /** Where in the order of play it is first of use. */
   readonly firstUse: number;
 }
 
-/** A link between two blocks, by their index; y below the upper edge of each. */
-export interface Tie {
-  readonly from: number;
-  readonly fromY: number;
-  readonly to: number;
-  readonly toY: number;
-}
-
-export interface Blocks {
-  /** Puzzles first, in the order of play. */
-  readonly blocks: readonly Block[];
-  readonly puzzles: number;
-  readonly ties: readonly Tie[];
+/** In pixels; puzzles are the bars, in the order of play. */
+export interface MapSpine extends Spine {
+  readonly blocks: readonly MapBlock[];
 }
 
 const BETWEEN = 28;
@@ -38,11 +28,19 @@ const BETWEEN = 28;
 export const FIELD_ROW_GAP = 18;
 
 /** The least distance from the end of one block to the start of the next below it in a column. */
-export function gapBetween(above: Block, below: Block): number {
+function gapBetween(above: MapBlock, below: MapBlock): number {
   if (above.caption !== undefined && above.caption === below.caption) return FIELD_ROW_GAP;
   const fieldAbove = above.caption ? FIELD_PAD : 0;
   const fieldBelow = below.caption ? FIELD_PAD + CAPTION_HEIGHT : 0;
   return fieldAbove + BETWEEN + fieldBelow;
+}
+
+export function mapSpine(blocks: readonly MapBlock[], bars: number, ties: readonly Tie[]): MapSpine {
+  const gap = (above: number, below: number) => {
+    const [a, b] = [blocks[above], blocks[below]];
+    return a && b ? gapBetween(a, b) : 0;
+  };
+  return { blocks, bars, ties, gap, unit: LINE };
 }
 
 /** For each node, the first number in the order of play at which it, or anything that it leads to, is done. */
@@ -65,7 +63,7 @@ function lineHeight(layout: MapLayout, id: NodeId): number {
 }
 
 /** Blocks from a layout in which nothing stands close to anything else, so that each carries its own caption. */
-export function blocksOf(game: Game, layout: MapLayout, numbers: ReadonlyMap<NodeId, number>): Blocks {
+export function blocksOf(game: Game, layout: MapLayout, numbers: ReadonlyMap<NodeId, number>): MapSpine {
   const firstUse = firstUses(game, numbers);
   const earliest = new Map<NodeId, number>();
   for (const id of game.nodes.keys()) {
@@ -87,7 +85,7 @@ export function blocksOf(game: Game, layout: MapLayout, numbers: ReadonlyMap<Nod
   const isPuzzle = (id: NodeId) => layout.slots.get(id)?.kind === 'puzzle';
   const sorted = [...ids.filter(isPuzzle), ...ids.filter((id) => !isPuzzle(id))];
   const index = new Map(sorted.map((id, i) => [id, i]));
-  const blocks = sorted.map((id): Block => {
+  const blocks = sorted.map((id): MapBlock => {
     const slot = layout.slots.get(id);
     return {
       parts: [{ id, y: 0 }],
@@ -109,5 +107,5 @@ export function blocksOf(game: Game, layout: MapLayout, numbers: ReadonlyMap<Nod
     if (!from || !to || from.block === to.block) continue;
     ties.push({ from: from.block, fromY: from.y, to: to.block, toY: to.y });
   }
-  return { blocks, puzzles: ids.filter(isPuzzle).length, ties };
+  return mapSpine(blocks, ids.filter(isPuzzle).length, ties);
 }

@@ -3,7 +3,7 @@
  * has a port of its own, in the order of where the lines come from, as near to straight as that allows (least squares in a chain).
  */
 import { isHolder, type LinkId } from '../../game/model.ts';
-import { chain } from '../isotonic.ts';
+import { chain } from '../../spine/isotonic.ts';
 import type { Side } from '../layout.ts';
 import { PORT_GAP } from '../sizes.ts';
 import type { End, LinkEnds } from './ends.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { chain, isotonic } from '../../src/map/isotonic.ts';
+import { chain, isotonic } from '../../src/spine/isotonic.ts';
 
 const points = fc.array(
   fc.record({ target: fc.integer({ min: -50, max: 50 }), weight: fc.integer({ min: 1, max: 5 }) }),
