@@ -14,6 +14,7 @@ function TopicLink({ topic, children }: { topic: Topic; children: React.ReactNod
 function PartText({ part, leads }: { part: Part; leads: boolean }) {
   if (typeof part === 'string') return part;
   if ('strong' in part) return <strong>{part.strong}</strong>;
+  if ('code' in part) return <span className="told-code">{part.code}</span>;
   if ('node' in part)
     return leads ? <NodeLink id={part.node}>{part.text}</NodeLink> : <strong>{part.text}</strong>;
   return leads ? <TopicLink topic={part.topic}>{part.text}</TopicLink> : part.text;

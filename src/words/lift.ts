@@ -41,11 +41,7 @@ export function liftAnswer(assessment: Assessment, id: NodeId): LiftAnswer | und
     };
   }
   const left = context.without(index);
-  const gone = [...network.ids.keys()].filter(
-    (other) => other !== index && measures.reached[other] === 1 && left[other] !== 1,
-  );
-  const start = (node: number) => measures.start[node] ?? 0;
-  gone.sort((a, b) => start(a) - start(b) || a - b);
+  const gone = fallenWithout(assessment, index);
   const fallen = gone.map(context.idOf);
   const prizes = fallen.filter((other) => game.nodes.get(other)?.kind === 'prize');
   if (node.kind === 'prize') prizes.unshift(id);
@@ -62,8 +58,29 @@ export function liftAnswer(assessment: Assessment, id: NodeId): LiftAnswer | und
       prizes.filter((prize) => prize !== id && !told.includes(prize)),
       fallen.filter((other) => !told.includes(other) && !prizes.includes(other)),
     ),
-    rescue: rescue(say, node, told),
+    rescue: rescue(say, node, told, true),
   };
+}
+
+/** The rescue alone, as a page tells it; empty for what is never reached or not in the game today. Without `codes` it says none. */
+export function rescueLine(assessment: Assessment, id: NodeId, codes: boolean): Sentence {
+  const { game, network, measures } = assessment;
+  const index = network.index.get(id);
+  const node = game.nodes.get(id);
+  if (index === undefined || !node || measures.reached[index] !== 1) return [];
+  const fallen = fallenWithout(assessment, index);
+  return rescue(sayer(game), node, firstToFall(assessment, index, fallen), codes);
+}
+
+/** What falls with a node, in the order in which it would have been reached. */
+function fallenWithout({ network, measures, context }: Assessment, index: number): number[] {
+  const left = context.without(index);
+  const fallen: number[] = [];
+  for (let other = 0; other < network.size; other++) {
+    if (other !== index && measures.reached[other] === 1 && left[other] !== 1) fallen.push(other);
+  }
+  const start = (node: number) => measures.start[node] ?? 0;
+  return fallen.sort((a, b) => start(a) - start(b) || a - b);
 }
 
 /** A game that cannot be won, or has no prize, is no better without something. How long it takes then is not told. */
@@ -160,9 +177,9 @@ function furtherFalls(say: Say, prizes: readonly NodeId[], others: readonly Node
 }
 
 /** By what kind of thing is missing. */
-function rescue(say: Say, node: GameNode, told: readonly NodeId[]): Sentence {
+function rescue(say: Say, node: GameNode, told: readonly NodeId[], codes: boolean): Sentence {
   if (told.length === 0 && node.kind !== 'prize') return ['Nothing has to be done: nothing hangs on it.'];
-  const answer = codeOf(say.game, node.id);
+  const answer = codes ? codeOf(say.game, node.id) : undefined;
   const name = say.name(node.id);
   switch (node.kind) {
     case 'place':
@@ -170,7 +187,7 @@ function rescue(say: Say, node: GameNode, told: readonly NodeId[]): Sentence {
     case 'container':
       return sentence('Open ', name, ' for the team.');
     case 'fastener':
-      return sentence('Open ', name, ' for the team', answer === undefined ? '.' : `: ${answer}.`);
+      return sentence('Open ', name, ' for the team', ...ending(': ', answer));
     case 'key': {
       const boxes = told.filter((id) => say.game.nodes.get(id)?.kind === 'container');
       return boxes.length > 0
@@ -178,20 +195,21 @@ function rescue(say: Say, node: GameNode, told: readonly NodeId[]): Sentence {
         : ['Give the team the spare key.'];
     }
     case 'clue':
-      return sentence(
-        'Give the team a copy of ',
-        name,
-        answer === undefined ? '.' : `, or say what it gives: ${answer}.`,
-      );
+      return sentence('Give the team a copy of ', name, ...ending(', or say what it gives: ', answer));
     case 'tool':
       return sentence('Lend the team another ', name, '.');
     case 'puzzle':
       return answer === undefined
         ? sentence('Show the team how ', name, ' is solved.')
-        : sentence('Tell the team what ', name, ` gives: ${answer}.`);
+        : sentence('Tell the team what ', name, ' gives', ...ending(': ', answer));
     case 'prize':
       return ['Hand it over yourself.'];
   }
+}
+
+/** The end of a sentence that says a code, where there is one. */
+function ending(before: string, answer: string | undefined): Part[] {
+  return answer === undefined ? ['.'] : [before, { code: answer }, '.'];
 }
 
 /** "What if nobody finds this?", with the verb that fits: a puzzle is solved, a lock is opened. */

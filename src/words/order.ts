@@ -24,7 +24,8 @@ export interface PlayLine {
 /** So many numbers are listed after 'side by side with': in a wide game nearly every step could be one. */
 const BESIDE = 3;
 
-export function orderOfPlayLines(assessment: Assessment): PlayLine[] {
+/** Without `codes` no line says a code or an answer. */
+export function orderOfPlayLines(assessment: Assessment, codes = true): PlayLine[] {
   const { network, measures, game, context } = assessment;
   const say = sayer(game);
   return Array.from(measures.order).flatMap((index, place) => {
@@ -36,7 +37,7 @@ export function orderOfPlayLines(assessment: Assessment): PlayLine[] {
       .sideBySide(index)
       .map((other) => measures.number[other] ?? 0);
     const beside = besideText(number, numbers);
-    const why = reason(assessment, say, node, index);
+    const why = reason(assessment, say, node, index, codes);
     return [
       {
         node: node.id,
@@ -86,24 +87,30 @@ function title({ network }: Assessment, say: Say, node: GameNode): Sentence {
   }
 }
 
-function reason(assessment: Assessment, say: Say, node: GameNode, index: number): Sentence {
+function reason(assessment: Assessment, say: Say, node: GameNode, index: number, codes: boolean): Sentence {
   const { context, game } = assessment;
   const because = context.proofs().reason(index)?.because ?? [];
   const needs = new Set(rowOf(assessment.network.needs, index));
   const used = because.filter((one) => needs.has(one)).map(context.idOf);
   if (node.kind === 'fastener') {
     const isWrong = context.codes().some((code) => code.node === index && code.state === 'wrong');
-    return lockReason(say, node, used, isWrong);
+    return lockReason(say, node, used, isWrong, codes);
   }
-  const answer = node.kind === 'puzzle' ? codeOf(game, node.id) : undefined;
-  const gives = answer === undefined ? '' : `: ${answer}`;
+  const answer = node.kind === 'puzzle' && codes ? codeOf(game, node.id) : undefined;
+  const gives: Sentence = answer === undefined ? [] : [': ', { code: answer }];
   if (used.length > 0) return sentence('from ', say.names(used, 3), gives);
-  if (node.kind === 'puzzle') return [`from the start${gives}`];
+  if (node.kind === 'puzzle') return sentence('from the start', gives);
   const holder = because.find((one) => !needs.has(one));
   return holder === undefined ? [] : sentence('in ', say.name(context.idOf(holder)));
 }
 
-function lockReason(say: Say, node: NodeOf<'fastener'>, used: readonly NodeId[], isWrong: boolean): Sentence {
+function lockReason(
+  say: Say,
+  node: NodeOf<'fastener'>,
+  used: readonly NodeId[],
+  isWrong: boolean,
+  codes: boolean,
+): Sentence {
   const type = lockName(node.type);
   const code = codeOf(say.game, node.id);
   switch (fastenerType(node.type).opensWith) {
@@ -111,7 +118,7 @@ function lockReason(say: Say, node: NodeOf<'fastener'>, used: readonly NodeId[],
       return [`${type}, nothing to solve`];
     case 'code':
       if (code === undefined) return [`${type}, code not yet known`];
-      return [isWrong ? `${type} ${code}, once its code is mended` : `${type} ${code}`];
+      return sentence(type, ...(codes ? [' ', { code }] : []), isWrong ? ', once its code is mended' : '');
     case 'key':
     case 'links':
       return used.length === 0 ? [type] : sentence('with ', say.names(used, 3));

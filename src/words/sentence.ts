@@ -8,6 +8,8 @@ export type Part =
   | string
   /** Set bold. */
   | { readonly strong: string }
+  /** A code or an answer, normalised: set in mono. */
+  | { readonly code: string }
   /** The name of a node, set bold; leads to it. */
   | { readonly node: NodeId; readonly text: string }
   | { readonly topic: Topic; readonly text: string };
@@ -15,7 +17,11 @@ export type Part =
 export type Sentence = readonly Part[];
 
 export function plain(sentence: Sentence): string {
-  return sentence
-    .map((part) => (typeof part === 'string' ? part : 'strong' in part ? part.strong : part.text))
-    .join('');
+  return sentence.map(textOf).join('');
+}
+
+export function textOf(part: Part): string {
+  if (typeof part === 'string') return part;
+  if ('strong' in part) return part.strong;
+  return 'code' in part ? part.code : part.text;
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/findings/assess.ts';
 import { readGame } from '../../src/game/read.ts';
 import { explanation } from '../../src/words/explain.ts';
-import { liftAnswer, liftQuestion } from '../../src/words/lift.ts';
+import { liftAnswer, liftQuestion, rescueLine } from '../../src/words/lift.ts';
 import { orderOfPlayLines } from '../../src/words/order.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { winnable } from '../findings/small-games.ts';
@@ -104,6 +104,15 @@ describe('the order of play', () => {
       '3 Open tin | number lock 472 | 43 s',
       '4 Open chest | with tag | 43 s',
     ]);
+  });
+
+  it('says no code where none is wanted, nor does the rescue', () => {
+    const reasons = orderOfPlayLines(small, false).map(({ reason }) => plain(reason));
+    expect(reasons).toEqual(['from the start', 'from note', 'number lock', 'with tag']);
+    for (const { node } of orderOfPlayLines(small)) {
+      expect(rescueLine(small, node, true)).toEqual(liftAnswer(small, node)?.rescue);
+      expect(plain(rescueLine(small, node, false))).toMatch(/^\D+\.$/);
+    }
   });
 
   it('names the lock where a box has several, and what can be done side by side', () => {

@@ -8,7 +8,7 @@ import type { Part, Sentence } from '../sentence.ts';
 import { soPrizes, type Told } from './told.ts';
 
 function code(text: string): Part {
-  return { strong: text };
+  return { code: text };
 }
 
 /** "position 2", "positions 1 and 3". */
