@@ -105,7 +105,7 @@ function editsOf(game: Game, plan: EditPlan, newId: () => string): readonly Edit
   const holder = plan.second % 4 === 0 ? null : other;
   const before = plan.third % 3 === 0 ? null : (pick(nodes, plan.third) ?? null);
   const linkId = pick(links, plan.first) ?? 'nothing';
-  switch (plan.type % 15) {
+  switch (plan.type % 16) {
     case 0:
       return [{ type: 'move', positions }];
     case 1:
@@ -139,6 +139,8 @@ function editsOf(game: Game, plan: EditPlan, newId: () => string): readonly Edit
       return [{ type: 'add', nodes: [node], links: plan.second % 3 === 0 ? [link] : [], positions: placed }];
     }
     case 13:
+      return [{ type: 'pin', ids, pinned: plan.second % 2 === 0 }];
+    case 14:
       return duplicateEdits(game, ids, newId, { x: 24, y: 24 }).edits;
     default: {
       const pasted = pasteEdits(game, copyOf(game, ids), holder, point, newId);

@@ -37,7 +37,10 @@ export interface Game {
   readonly head: GameHead;
   readonly nodes: ReadonlyMap<NodeId, GameNode>;
   readonly links: ReadonlyMap<LinkId, GameLink>;
-  /** On the mat in pixels at 100 %; in a tray or on a wall { x: 0, y: row } (see rows.ts). Never changes what is true of the game. */
+  /**
+   * On the mat in pixels at 100 %, `pinned` where tidying is to leave it; in a tray or on a wall { x: 0, y: row } (see rows.ts).
+   * Never changes what is true of the game.
+   */
   readonly positions: ReadonlyMap<NodeId, Point>;
 }
 
@@ -80,6 +83,12 @@ export function childrenOf(game: Game): ReadonlyMap<NodeId, readonly GameNode[]>
     else children.set(parent, [node]);
   }
   return children;
+}
+
+/** Whether the node stands on the mat and is to stay where it is when the map is tidied. In a tray a pin means nothing. */
+export function isPinned({ nodes, positions }: Pick<Game, 'nodes' | 'positions'>, id: NodeId): boolean {
+  const node = nodes.get(id);
+  return node !== undefined && parentOf(node) === undefined && positions.get(id)?.pinned === true;
 }
 
 /** The nodes given and all that lies in them or is fastened to them, at any depth. */

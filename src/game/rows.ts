@@ -61,10 +61,12 @@ export function rowsAfterDrop(
   return [...rest.slice(0, index), ...dropped, ...rest.slice(index)];
 }
 
-/** Writes rows into positions; a position that is right already stays the same object. */
+/** Writes rows into positions, without the pin of what comes from the mat; a position that is right already stays the same object. */
 export function writeRows(positions: Map<NodeId, Point>, rows: readonly NodeId[]): void {
   rows.forEach((id, y) => {
     const old = positions.get(id);
-    if (old?.x !== 0 || old.y !== y) positions.set(id, { ...old, x: 0, y });
+    if (old?.x === 0 && old.y === y && old.pinned === undefined) return;
+    const { pinned: _, ...loose } = old ?? { x: 0, y };
+    positions.set(id, { ...loose, x: 0, y });
   });
 }

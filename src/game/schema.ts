@@ -19,7 +19,8 @@ const positive = z.int().check(z.positive());
 export const MAX_MINUTES = 1_000_000;
 const minutes = z.number().check(z.nonnegative(), z.lte(MAX_MINUTES));
 
-const point = z.looseObject({ x: z.number(), y: z.number() });
+/** `pinned`: stays where it is when the map is tidied. It stands with the position, so that pinning leaves the nodes the same objects. */
+const point = z.looseObject({ x: z.number(), y: z.number(), pinned: z.exactOptional(z.boolean()) });
 
 const estimate = z.looseObject({ low: minutes, likely: minutes, high: minutes });
 

@@ -78,6 +78,8 @@ export function editRefusalSentence(game: Game, refusal: EditRefusal): Sentence 
           );
     case 'needsContainer':
       return ['A lock sits on a box. Let it go on one.'];
+    case 'notOnMat':
+      return ['Only what stands on the mat can be pinned.'];
     case 'link':
       return linkRefusalSentence(game, refusal.from, refusal.to, refusal.refusal);
     case 'badValue':

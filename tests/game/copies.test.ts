@@ -107,6 +107,24 @@ describe('duplicating', () => {
     expect(links).toMatchObject([{ from: copies.ids[0], to: copies.ids[2] }]);
   });
 
+  test('keeps a pin on the mat, and drops it where the copy goes into a tray', () => {
+    const newId = countingIds();
+    const result = applyEdits(game, [{ type: 'pin', ids: ['shelf', 'sum'], pinned: true }]);
+    const pinned = result.ok ? result.game : game;
+    const copies = duplicateEdits(pinned, ['sum'], newId, { x: 32, y: 32 });
+    const [copy = ''] = copies.ids;
+    expect(done(pinned, copies).positions.get(copy)).toEqual({ x: 332, y: 112, pinned: true });
+    const loose = done(game, pasteEdits(game, copyOf(game, ['note']), null, at, newId));
+    const [note = ''] = [...loose.nodes.keys()].filter((id) => !game.nodes.has(id));
+    const held = applyEdits(loose, [{ type: 'pin', ids: [note], pinned: true }]);
+    const start = held.ok ? held.game : loose;
+    const into = done(start, pasteEdits(start, copyOf(start, [note]), 'shelf', at, newId));
+    const [last = ''] = contentsOf(into, 'shelf')
+      .map(({ id }) => id)
+      .slice(-1);
+    expect(into.positions.get(last)).toEqual({ x: 0, y: 2 });
+  });
+
   test('numbers on from the name that it has', () => {
     const named = (name: string) => ({
       ...emptyGame,

@@ -143,6 +143,7 @@ describe('any sequence of edits', () => {
       'insideItself',
       'link',
       'needsContainer',
+      'notOnMat',
       'taken',
       'unknown',
     ]);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Edit, EditRefusal } from '../../src/game/edits/edit.ts';
 import { applyEdits, applyPatchesTo } from '../../src/game/edits/index.ts';
-import type { Game, GameNode } from '../../src/game/model.ts';
+import { type Game, type GameNode, isPinned } from '../../src/game/model.ts';
 import { contentsOf, fastenersOf } from '../../src/game/rows.ts';
 import { sampleGame } from './sample.ts';
 
@@ -166,6 +166,46 @@ describe('move', () => {
       id: 'sum',
       field: 'at',
     });
+  });
+});
+
+describe('pin', () => {
+  const pinned = edited({ type: 'pin', ids: ['shelf', 'sum'], pinned: true });
+
+  test('changes positions and nothing else, and is let go again', () => {
+    expect(pinned.positions.get('sum')).toEqual({ x: 300, y: 80, pinned: true });
+    expect(pinned.nodes).toBe(game.nodes);
+    expect(pinned.links).toBe(game.links);
+    const loose = from(pinned, { type: 'pin', ids: ['sum'], pinned: false });
+    expect(loose.positions.get('sum')).toEqual({ x: 300, y: 80 });
+    expect(isPinned(loose, 'shelf')).toBe(true);
+  });
+
+  test('stays with what is moved by hand, and goes with what is put into a tray', () => {
+    const moved = from(pinned, { type: 'move', positions: [['sum', { x: 5, y: 6 }]] });
+    expect(moved.positions.get('sum')).toEqual({ x: 5, y: 6, pinned: true });
+    const free = from(
+      pinned,
+      { type: 'place', ids: ['note'], holder: null, positions: [['note', { x: 9, y: 9 }]] },
+      { type: 'pin', ids: ['note'], pinned: true },
+    );
+    expect(isPinned(free, 'note')).toBe(true);
+    const back = from(free, { type: 'place', ids: ['note'], holder: 'shelf', before: 'chest' });
+    expect(back.positions.get('note')).toEqual({ x: 0, y: 0 });
+  });
+
+  test('is refused in trays, on walls and without a position', () => {
+    for (const id of ['note', 'wheels']) {
+      expect(refusal({ type: 'pin', ids: ['sum', id], pinned: true })).toEqual({ reason: 'notOnMat', id });
+    }
+    expect(
+      refusal({ type: 'place', ids: ['note'], holder: null }, { type: 'pin', ids: ['note'], pinned: true }),
+    ).toEqual({ reason: 'notOnMat', id: 'note' });
+  });
+
+  test('means nothing in a tray, whatever a file says', () => {
+    const strange = { ...game, positions: new Map([['note', { x: 0, y: 1, pinned: true }]]) };
+    expect(isPinned(strange, 'note')).toBe(false);
   });
 });
 

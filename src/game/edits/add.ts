@@ -49,6 +49,16 @@ function writeNewRows(game: Game, added: readonly GameNode[], positions: Map<Nod
   for (const [id, ids] of walls) writeRows(positions, rowsAfterDrop(idsOf(fastenersOf(game, id)), ids, null));
 }
 
+/** The copy of what is pinned is pinned too, where it stands on the mat. */
+function keepPin(
+  game: { readonly nodes: Game['nodes']; readonly positions: Map<NodeId, Point> },
+  id: NodeId,
+): void {
+  const node = game.nodes.get(id);
+  const point = game.positions.get(id);
+  if (node && point && parentOf(node) === undefined) game.positions.set(id, { ...point, pinned: true });
+}
+
 export function add(game: Game, edit: EditOf<'add'>): Outcome {
   const nodes = new Map(game.nodes);
   const added: GameNode[] = [];
@@ -68,6 +78,7 @@ export function add(game: Game, edit: EditOf<'add'>): Outcome {
     const [id] = placement;
     if (!nodes.has(id)) return unknownId(id);
     if (!putAt(positions, placement)) return badValue(id, 'at');
+    if (placement[1].pinned === true) keepPin({ nodes, positions }, id);
   }
   let next: Game = { ...game, nodes, positions };
   writeNewRows(next, added, positions);

@@ -38,7 +38,7 @@ export function lyingIn(node: Thing, holder: NodeId | undefined): GameNode {
   return free;
 }
 
-/** Sets the position given, keeping fields of the old one that this version does not know; false when it is no position. */
+/** Sets the position given, keeping a pin and fields of the old one that this version does not know; false when it is no position. */
 export function putAt(positions: Map<NodeId, Point>, [id, point]: Placement): boolean {
   const { x, y } = point;
   if (!Number.isFinite(x) || !Number.isFinite(y)) return false;

@@ -47,6 +47,8 @@ export type Edit =
       readonly before?: NodeId | null;
     }
   | { readonly type: 'move'; readonly positions: readonly Placement[] }
+  /** Says of what stands on the mat, and has a position there, whether tidying leaves it where it is. Going into a tray ends it. */
+  | { readonly type: 'pin'; readonly ids: readonly NodeId[]; readonly pinned: boolean }
   | {
       readonly type: 'link';
       readonly id: LinkId;
@@ -70,6 +72,8 @@ export type EditRefusal =
   /** The kind of `id` cannot lie in `holder` (places, puzzles and fasteners lie in nothing; only places and containers hold). */
   | { readonly reason: 'cannotHold'; readonly id: NodeId; readonly holder: NodeId }
   | { readonly reason: 'insideItself'; readonly id: NodeId; readonly holder: NodeId }
+  /** Only what stands on the mat can be pinned. */
+  | { readonly reason: 'notOnMat'; readonly id: NodeId }
   /** A lock let go off a box. */
   | { readonly reason: 'needsContainer'; readonly id: NodeId }
   | { readonly reason: 'link'; readonly from: NodeId; readonly to: NodeId; readonly refusal: LinkRefusal }

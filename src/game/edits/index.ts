@@ -12,6 +12,7 @@ import { fasten } from './fasten.ts';
 import { leaveOut, rename, setFields, setHead } from './fields.ts';
 import { link, setLink, unlink } from './links.ts';
 import { move } from './move.ts';
+import { pin } from './pin.ts';
 import { place } from './place.ts';
 import { remove } from './remove.ts';
 
@@ -25,6 +26,7 @@ const REDUCERS: Reducers = {
   place,
   fasten,
   move,
+  pin,
   link,
   unlink,
   setLink,
