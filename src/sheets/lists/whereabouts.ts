@@ -1,0 +1,54 @@
+/** Where things are before the game begins, and in which order they are first used. */
+import { parentInUse } from '../../engine/left-out.ts';
+import type { Index } from '../../engine/measures.ts';
+import { rowOf } from '../../engine/rows.ts';
+import type { Assessment } from '../../findings/assess.ts';
+import { byCodePoint } from '../../game/compare.ts';
+import type { NodeId } from '../../game/model.ts';
+import type { Caption } from '../../map/layout.ts';
+
+export interface Whereabouts {
+  /** What it lies in, what that lies in, and so on to the outermost. A lock begins with its box. */
+  readonly holders: readonly NodeId[];
+  /** For what lies in nothing, or whose outermost box does. Undefined for a place, and for what is in one. */
+  readonly caption: Caption | undefined;
+  /** The puzzles that hand it over, or the outermost box. */
+  readonly givenBy: readonly NodeId[];
+}
+
+export function whereaboutsOf({ game, network, context }: Assessment, id: NodeId): Whereabouts {
+  const holders: NodeId[] = [];
+  let outermost = id;
+  for (let holder = parentInUse(game, id); holder !== undefined; holder = parentInUse(game, holder)) {
+    holders.push(holder);
+    outermost = holder;
+  }
+  const index = network.index.get(outermost) ?? -1;
+  const kind = index < 0 ? undefined : context.kindOf(index);
+  if (kind === 'place' || kind === 'puzzle' || kind === undefined)
+    return { holders, caption: undefined, givenBy: [] };
+  const givenBy = Array.from(rowOf(network.needs, index))
+    .filter((need) => context.kindOf(need) === 'puzzle')
+    .map(context.idOf);
+  const caption = givenBy.length > 0 ? 'given' : kind === 'container' ? 'tables' : 'hand';
+  return { holders, caption, givenBy };
+}
+
+/**
+ * Compares by first use: the number of the step that a thing is, of a lock on it, or of the first that it is needed for.
+ * What has none comes last; then by name, then id.
+ */
+export function byFirstUse({ network, measures }: Assessment): (a: Index, b: Index) => number {
+  const numberOf = (node: Index) => measures.number[node] || Number.POSITIVE_INFINITY;
+  const use = network.ids.map((_, node) => {
+    let first = numberOf(node);
+    for (const lock of rowOf(network.fasteners, node)) first = Math.min(first, numberOf(lock));
+    for (const target of rowOf(network.outs, node)) first = Math.min(first, numberOf(target));
+    return first;
+  });
+  return (a, b) => {
+    const [first = 0, second = 0] = [use[a], use[b]];
+    if (first !== second) return first - second;
+    return byCodePoint(network.names[a] ?? '', network.names[b] ?? '') || a - b;
+  };
+}
