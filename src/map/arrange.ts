@@ -6,7 +6,7 @@
 import { byCodePoint } from '../game/compare.ts';
 import { childrenOf, type Game, type GameNode, type NodeId, type Point, parentOf } from '../game/model.ts';
 import { writeRows } from '../game/rows.ts';
-import { settle } from '../spine/columns.ts';
+import { runsOf, settle } from '../spine/columns.ts';
 import { type Judged, judge } from '../spine/judge.ts';
 import { search } from '../spine/search.ts';
 import { type Columns, join, type Tie } from '../spine/spine.ts';
@@ -190,7 +190,8 @@ export function arrange(
   const calm = judge(joined, earlyLeft(alone, found.columns), FINAL_ROUNDS);
   const { spine, columns } = joinNeighbours(alone, calm.columns, calm.y);
   const y = Float64Array.from(calm.y);
-  settle(join(spine), columns, y, FINAL_ROUNDS);
+  const calmed = join(spine);
+  settle(calmed, runsOf(calmed, columns), y, FINAL_ROUNDS);
 
   const left = idsOf(spine.blocks, columns.left);
   const right = idsOf(spine.blocks, columns.right);

@@ -1,6 +1,6 @@
 /** Heights of blocks in three columns: each column in turn is the chain nearest to where its ties lead, the others held. */
-import { type Bounds, clip, nearestInOrder, type Pools, poolsFor } from './isotonic.ts';
-import type { Band, Column, Columns, Joined } from './spine.ts';
+import { clip, nearestInOrder, type Pools, poolsFor } from './isotonic.ts';
+import type { Column, Columns, Joined } from './spine.ts';
 
 /** In the order in which they settle: the sides first, so that they go to the bars and not the bars to them. */
 const SETTLING: readonly Column[] = ['left', 'right', 'spine'];
@@ -8,29 +8,59 @@ const SETTLING: readonly Column[] = ['left', 'right', 'spine'];
 /** A block that nothing leads to or from stays close to where it is, and gives way to all others. */
 const IDLE_WEIGHT = 0.01;
 
-/** A column with no space between its blocks: how far each is below the first, and how high the whole is. */
-interface Packed {
-  readonly ids: readonly number[];
-  readonly offsets: Float64Array;
-  readonly height: number;
+/** A run of blocks that have no held one between them, packed as closely as may be. */
+interface Run {
+  /** From top to bottom. */
+  readonly ids: number[];
+  /** How far each is below the first. */
+  readonly offsets: number[];
+  /** What the upper edge of the first has to lie between. */
+  low: number;
+  high: number;
 }
 
-function pack({ spine, heights }: Joined, ids: readonly number[]): Packed {
-  const offsets = new Float64Array(ids.length);
-  let end = 0;
-  for (const [place, id] of ids.entries()) {
-    const above = ids[place - 1];
-    const offset = above === undefined ? 0 : end + spine.gap(above, id);
-    offsets[place] = offset;
-    end = offset + (heights[id] ?? 0);
+/** The runs of all columns, in the order in which they settle. */
+export type Runs = readonly Run[];
+
+export function runsOf({ spine, heights }: Joined, columns: Columns): Runs {
+  const { held, bands, gap } = spine;
+  const runs: Run[] = [];
+  for (const column of SETTLING) {
+    const band = bands?.[column];
+    let run: Run = { ids: [], offsets: [], low: band?.top ?? Number.NEGATIVE_INFINITY, high: 0 };
+    let above = -1;
+    let end = 0;
+    const close = (bottom: number) => {
+      run.high = bottom - end;
+      if (run.ids.length > 0) runs.push(run);
+    };
+    for (const id of columns[column]) {
+      const fixed = held?.get(id);
+      if (fixed) {
+        close(above < 0 ? fixed.y : fixed.y - gap(above, id));
+        run = { ids: [], offsets: [], low: fixed.y + (heights[id] ?? 0), high: 0 };
+        end = 0;
+      } else {
+        const space = above < 0 ? 0 : gap(above, id);
+        if (run.ids.length === 0) run.low += space;
+        const offset = run.ids.length === 0 ? 0 : end + space;
+        run.ids.push(id);
+        run.offsets.push(offset);
+        end = offset + (heights[id] ?? 0);
+      }
+      above = id;
+    }
+    close(band?.bottom ?? Number.POSITIVE_INFINITY);
   }
-  return { ids, offsets, height: end };
+  return runs;
 }
 
-/** How high a column is at least. */
-export const leastHeight = (joined: Joined, ids: readonly number[]): number => pack(joined, ids).height;
-
-const boundsOf = ({ top, bottom }: Band, { height }: Packed): Bounds => ({ low: top, high: bottom - height });
+/** By how much runs are too long for the room that they have. */
+export function excessOf(runs: Runs): number {
+  let excess = 0;
+  for (const { low, high } of runs) if (low > high) excess += low - high;
+  return excess;
+}
 
 /** Where the ties of a block would have its upper edge: their mean; where it is, without ties. */
 export function wanted(
@@ -48,15 +78,53 @@ export function wanted(
   return sum / all;
 }
 
-interface Settling {
+/** Upper edges with every run packed to its top, and every held block where it is held. */
+export function packed({ spine, heights }: Joined, runs: Runs): Float64Array {
+  const y = new Float64Array(heights.length);
+  let top = 0;
+  if (spine.held && spine.held.size > 0) {
+    top = Number.POSITIVE_INFINITY;
+    for (const [id, held] of spine.held) {
+      y[id] = held.y;
+      top = Math.min(top, held.y);
+    }
+  }
+  for (const { ids, offsets, low, high } of runs) {
+    const start = Number.isFinite(low) ? low : Math.min(top, high);
+    for (let place = 0; place < ids.length; place++) y[ids[place] ?? 0] = start + (offsets[place] ?? 0);
+  }
+  return y;
+}
+
+/** Moves all that is free up or down together, to where its ties to what is held would have it on the whole. */
+function drift({ spine, ties }: Joined, runs: Runs, y: Float64Array): void {
+  const { held } = spine;
+  if (!held || held.size === 0) return;
+  let sum = 0;
+  let weight = 0;
+  for (let tie = 0; tie < ties.count; tie++) {
+    const from = ties.from[tie] ?? 0;
+    const to = ties.to[tie] ?? 0;
+    if (held.has(from) === held.has(to)) continue;
+    const w = ties.weight[tie] ?? 1;
+    const down = (y[to] ?? 0) + (ties.toY[tie] ?? 0) - (y[from] ?? 0) - (ties.fromY[tie] ?? 0);
+    sum += w * (held.has(to) ? down : -down);
+    weight += w;
+  }
+  if (weight === 0) return;
+  for (const { ids } of runs) for (const id of ids) y[id] = (y[id] ?? 0) + sum / weight;
+}
+
+interface Room {
   readonly targets: Float64Array;
   readonly weights: Float64Array;
   readonly pools: Pools;
 }
 
-const rooms = new WeakMap<Joined, Settling>();
+const rooms = new WeakMap<Joined, Room>();
 
-function roomFor(joined: Joined): Settling {
+/** Room to settle in, kept between calls. */
+function roomFor(joined: Joined): Room {
   let room = rooms.get(joined);
   if (!room) {
     const size = joined.heights.length;
@@ -66,40 +134,25 @@ function roomFor(joined: Joined): Settling {
   return room;
 }
 
-/** Upper edges with every column packed to the top. */
-export function packed(joined: Joined, columns: Columns): Float64Array {
-  const y = new Float64Array(joined.heights.length);
-  for (const column of SETTLING) {
-    const top = joined.spine.bands?.[column]?.top ?? 0;
-    const { ids, offsets } = pack(joined, columns[column]);
-    for (const [place, id] of ids.entries()) y[id] = top + (offsets[place] ?? 0);
-  }
-  return y;
-}
-
 /**
- * Settles the columns in turn, `rounds` times, from the upper edges given; y is changed in place. Each column is then exactly
- * the nearest to where its ties lead, in its order, with its gaps, within its band (isotonic.ts, chain).
+ * Settles the runs in turn, `rounds` times, from the upper edges given; y is changed in place. Each run is then exactly the nearest
+ * to where its ties lead, in its order, with its gaps, within its bounds (isotonic.ts, chain).
  */
-export function settle(joined: Joined, columns: Columns, y: Float64Array, rounds: number): void {
+export function settle(joined: Joined, runs: Runs, y: Float64Array, rounds: number): void {
   const { targets, weights, pools } = roomFor(joined);
-  const chains = SETTLING.map((column) => ({
-    ...pack(joined, columns[column]),
-    band: joined.spine.bands?.[column],
-  }));
   for (let round = 0; round < rounds; round++) {
-    for (const chained of chains) {
-      const { ids, offsets, band } = chained;
-      for (let place = 0; place < ids.length; place++) {
+    drift(joined, runs, y);
+    for (const run of runs) {
+      const { ids, offsets } = run;
+      const size = ids.length;
+      for (let place = 0; place < size; place++) {
         const id = ids[place] ?? 0;
         targets[place] = wanted(joined, y, id) - (offsets[place] ?? 0);
         weights[place] = joined.pull[id] || IDLE_WEIGHT;
       }
-      nearestInOrder(targets, weights, ids.length, pools);
-      const bounds = band && boundsOf(band, chained);
-      for (let place = 0; place < ids.length; place++) {
-        const value = targets[place] ?? 0;
-        y[ids[place] ?? 0] = (bounds ? clip(value, bounds) : value) + (offsets[place] ?? 0);
+      nearestInOrder(targets, weights, size, pools);
+      for (let place = 0; place < size; place++) {
+        y[ids[place] ?? 0] = clip(targets[place] ?? 0, run) + (offsets[place] ?? 0);
       }
     }
   }

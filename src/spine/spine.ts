@@ -38,7 +38,7 @@ export interface Costs {
   readonly height: number;
   /** A line that is longer costs no more than one as long as this: it will be told. */
   readonly reach: number;
-  /** Each unit by which a column is too long for its band. */
+  /** Each unit by which a column is too long for its band, or a part of it for the room between what is held. */
   readonly excess: number;
 }
 
@@ -50,6 +50,14 @@ export const COSTS: Costs = {
   excess: 1000,
 };
 
+/** Where a block stands that is not to be moved. */
+export interface Held {
+  /** Its upper edge. */
+  readonly y: number;
+  /** Which side of the spine its ties come from, when it is in no column. */
+  readonly side?: 'left' | 'right';
+}
+
 export interface Spine {
   /** Bars first, from top to bottom. */
   readonly blocks: readonly Block[];
@@ -59,17 +67,20 @@ export interface Spine {
   /** The least distance from the end of one block to the start of the next below it in a column. */
   readonly gap: (above: number, below: number) => number;
   readonly unit: number;
+  /** Held blocks, by index. One that is in a column parts it: what comes before it there stands above it, what comes after it below. */
+  readonly held?: ReadonlyMap<number, Held>;
   readonly bands?: Readonly<Partial<Record<Column, Band>>>;
   readonly costs?: Partial<Costs>;
 }
 
-/** Ties at each block, in flat arrays: those of block b are first[b] … first[b + 1] − 1. */
+/** A spine in flat arrays, made for many looks at it. */
 export interface Joined {
   readonly spine: Spine;
   readonly costs: Costs;
   readonly heights: Float64Array;
-  /** Without those that weigh nothing or join a block with itself. */
-  readonly ties: readonly Required<Tie>[];
+  /** Ties that weigh something and join two blocks, one entry each. */
+  readonly ties: Ties;
+  /** Ties at each block: those of block b are first[b] … first[b + 1] − 1. */
   readonly first: Int32Array;
   readonly other: Int32Array;
   /** From the upper edge of the other block to where this one's would be, were the tie level. */
@@ -79,20 +90,27 @@ export interface Joined {
   readonly pull: Float64Array;
 }
 
+export interface Ties {
+  readonly count: number;
+  readonly from: Int32Array;
+  readonly fromY: Float64Array;
+  readonly to: Int32Array;
+  readonly toY: Float64Array;
+  readonly weight: Float64Array;
+}
+
 export function join(spine: Spine): Joined {
   const { blocks } = spine;
-  const ties = spine.ties
-    .map((tie) => ({ ...tie, weight: tie.weight ?? 1 }))
-    .filter((tie) => tie.weight > 0 && tie.from !== tie.to);
+  const kept = spine.ties.filter((tie) => (tie.weight ?? 1) > 0 && tie.from !== tie.to);
   const first = new Int32Array(blocks.length + 1);
-  for (const { from, to } of ties) {
+  for (const { from, to } of kept) {
     for (const end of [from, to]) first[end + 1] = (first[end + 1] ?? 0) + 1;
   }
   for (let i = 0; i < blocks.length; i++) first[i + 1] = (first[i + 1] ?? 0) + (first[i] ?? 0);
   const next = Int32Array.from(first);
-  const other = new Int32Array(2 * ties.length);
-  const offset = new Float64Array(2 * ties.length);
-  const weight = new Float64Array(2 * ties.length);
+  const other = new Int32Array(2 * kept.length);
+  const offset = new Float64Array(2 * kept.length);
+  const weight = new Float64Array(2 * kept.length);
   const pull = new Float64Array(blocks.length);
   const note = (block: number, to: number, by: number, w: number) => {
     const at = next[block] ?? 0;
@@ -102,19 +120,19 @@ export function join(spine: Spine): Joined {
     weight[at] = w;
     pull[block] = (pull[block] ?? 0) + w;
   };
-  for (const { from, fromY, to, toY, weight: w } of ties) {
+  for (const { from, fromY, to, toY, weight: w = 1 } of kept) {
     note(from, to, toY - fromY, w);
     note(to, from, fromY - toY, w);
   }
-  return {
-    spine,
-    costs: { ...COSTS, ...spine.costs },
-    heights: Float64Array.from(blocks, (block) => block.height),
-    ties,
-    first,
-    other,
-    offset,
-    weight,
-    pull,
+  const ties: Ties = {
+    count: kept.length,
+    from: Int32Array.from(kept, (tie) => tie.from),
+    fromY: Float64Array.from(kept, (tie) => tie.fromY),
+    to: Int32Array.from(kept, (tie) => tie.to),
+    toY: Float64Array.from(kept, (tie) => tie.toY),
+    weight: Float64Array.from(kept, (tie) => tie.weight ?? 1),
   };
+  const heights = Float64Array.from(blocks, (block) => block.height);
+  const costs = { ...COSTS, ...spine.costs };
+  return { spine, costs, heights, ties, first, other, offset, weight, pull };
 }
