@@ -11,9 +11,12 @@ import { useKeyList } from './key-list.ts';
 import {
   duplicateSelection,
   leaveOutSelection,
+  pinSelection,
   removeSelection,
   selectAll,
   selectionLeftOut,
+  selectionPinned,
+  standing,
 } from './selection.ts';
 
 const game = () => useGame.getState();
@@ -77,6 +80,12 @@ const REGISTRY = {
     keys: ['Alt+N'],
     when: (now) => editable(now) && selected(now),
     run: leaveOutSelection,
+  },
+  pin: {
+    label: (now) => (selectionPinned(now) ? COMMANDS.unpin : COMMANDS.pin),
+    keys: ['Alt+P'],
+    when: (now) => editable(now) && standing(now).length > 0,
+    run: pinSelection,
   },
   heat: {
     label: () => COMMANDS.heat,

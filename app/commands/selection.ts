@@ -1,7 +1,10 @@
 /** What the commands do with the selection. */
 import { duplicateEdits, removeEdits } from '../../src/game/edits/copies.ts';
+import type { Placement } from '../../src/game/edits/edit.ts';
+import { isPinned, type NodeId, parentOf } from '../../src/game/model.ts';
 import { useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
+import { currentLayout } from '../store/layout.ts';
 import { useView } from '../store/view.ts';
 import type { Situation } from './command.ts';
 import { noteRemoval } from './removed.ts';
@@ -39,4 +42,32 @@ export function leaveOutSelection(): void {
   const game = useGame.getState();
   const view = useView.getState();
   game.apply([{ type: 'leaveOut', ids: [...view.nodes], leftOut: !selectionLeftOut({ game, view }) }]);
+}
+
+/** What of the selection stands on the mat itself; what lies in trays goes where they go. */
+export function standing({ game, view }: Situation): NodeId[] {
+  return [...view.nodes].filter((id) => {
+    const node = game.game.nodes.get(id);
+    return node !== undefined && parentOf(node) === undefined;
+  });
+}
+
+export function selectionPinned(now: Situation): boolean {
+  const ids = standing(now);
+  return ids.length > 0 && ids.every((id) => isPinned(now.game.game, id));
+}
+
+/** Pins what stands where it stands in the picture, also where the document does not say so yet. */
+export function pinSelection(): void {
+  const now = { game: useGame.getState(), view: useView.getState() };
+  const ids = standing(now);
+  const { slots } = currentLayout();
+  const positions = ids.flatMap((id): Placement[] => {
+    const slot = now.game.game.positions.has(id) ? undefined : slots.get(id);
+    return slot ? [[id, { x: slot.x, y: slot.y }]] : [];
+  });
+  now.game.apply([
+    { type: 'move', positions },
+    { type: 'pin', ids, pinned: !selectionPinned(now) },
+  ]);
 }

@@ -40,6 +40,8 @@ export interface Card extends Record<string, unknown> {
   readonly slot: Slot;
   readonly look: Look;
   readonly hasp: Hasp | undefined;
+  /** Stays where it is when the map is tidied. */
+  readonly pinned: boolean;
   readonly grow: Growth;
   /** What it says when the map is drawn small. */
   readonly small: SmallWords | undefined;

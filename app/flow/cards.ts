@@ -1,7 +1,7 @@
 /** The nodes of the canvas from layout and analysis: one object for each, the same for as long as nothing in it changed. */
 import { isLeftOut } from '../../src/engine/left-out.ts';
 import { codeOf } from '../../src/game/codes.ts';
-import { type Game, type GameNode, isHolder, type NodeId } from '../../src/game/model.ts';
+import { type Game, type GameNode, isHolder, isPinned, type NodeId } from '../../src/game/model.ts';
 import type { MapLayout, Slot } from '../../src/map/layout.ts';
 import { same } from '../../src/map/same.ts';
 import { holdsText, LOCK_STATES, spokenName, THING_ROLE } from '../../src/words/canvas.ts';
@@ -98,8 +98,9 @@ function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | unde
     return lock?.kind === 'fastener' ? lock.type : undefined;
   });
   const small = smallWords(scene.game, scene.layout, node.id, slot, old?.data.small);
+  const pinned = isPinned(scene.game, node.id);
   const grow = old && old.data.slot === slot ? old.data.grow : growth(slot);
-  const fresh: Card = { node, slot, look, hasp, grow, small, locks };
+  const fresh: Card = { node, slot, look, hasp, pinned, grow, small, locks };
   const data = old && same(old.data, fresh) ? old.data : fresh;
   const selected = scene.selected.has(node.id);
   const className = classOf(scene, node, look);
@@ -185,5 +186,6 @@ function spoken(game: Game, node: GameNode, slot: Slot, look: Look): string {
     holds: slot.holds && slot.holds.length > 0 ? holdsText(slot.holds) : undefined,
     state: look.state && LOCK_STATES[look.state],
     time: look.heat?.text,
+    pinned: isPinned(game, node.id),
   });
 }

@@ -12,6 +12,7 @@ import { LockCode } from './parts/LockCode.tsx';
 import { NameField } from './parts/NameField.tsx';
 import { NeededFor } from './parts/NeededFor.tsx';
 import { Needs } from './parts/Needs.tsx';
+import { OnMap } from './parts/OnMap.tsx';
 import { OpensWith } from './parts/OpensWith.tsx';
 import { Quickest } from './parts/Quickest.tsx';
 import { Texts } from './parts/Texts.tsx';
@@ -40,6 +41,7 @@ export function NodeForm({ node }: { node: GameNode }) {
       <When node={node} />
       <Why node={node} />
       <Quickest node={node} />
+      <OnMap id={node.id} />
       <Actions />
     </FormPage>
   );

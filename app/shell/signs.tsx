@@ -12,6 +12,8 @@ const DRAWINGS = {
   right: 'M2.5 8h11M9.5 4l4 4-4 4',
   open: 'M4.5 6.5L8 10l3.5-3.5',
   close: 'M6.5 4.5L10 8l-3.5 3.5',
+  pin: 'M5 2h6M6 2v4.2L4 9h8l-2-2.8V2M8 9v5',
+  tidy: 'M6.2 2h3.6v12H6.2zM1.5 4h2.7v4.5H1.5zM11.8 7.5h2.7V12h-2.7z',
   keys: 'M1.5 4.5h13v7.5h-13zM4 7h.1M6.7 7h.1M9.3 7h.1M12 7h.1M5 9.7h6',
 } as const;
 

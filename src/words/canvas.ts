@@ -107,6 +107,7 @@ export function spokenName(
     readonly holds: string | undefined;
     readonly state: string | undefined;
     readonly time: string | undefined;
+    readonly pinned: boolean;
   },
 ): string {
   const kind = kindOf(node);
@@ -125,6 +126,7 @@ export function spokenName(
     told.time,
     node.leftOut === true ? 'not today' : undefined,
     node.decoy === true ? 'red herring' : undefined,
+    told.pinned ? 'pinned' : undefined,
   ];
   return parts.filter((part) => part !== undefined).join(', ');
 }

@@ -12,6 +12,8 @@ export const COMMANDS = {
   putBack: 'Put it back',
   leaveOut: 'Not today',
   useAgain: 'Use it again',
+  pin: 'Pin it here',
+  unpin: 'Unpin',
   heat: 'Where the time goes',
   fit: 'The whole map in view',
   zoomIn: 'Larger',

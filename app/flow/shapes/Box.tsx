@@ -5,12 +5,13 @@ import { FOLDED_FROM } from '../../../src/map/tray.ts';
 import { FOLDING, ownCaption } from '../../../src/words/canvas.ts';
 import { useView } from '../../store/view.ts';
 import type { Card } from '../card.ts';
+import { Pin } from './Pin.tsx';
 import { Small } from './Small.tsx';
 import { Tab } from './Tab.tsx';
 import { Notes, Title } from './Title.tsx';
 import { TrayCount } from './TrayCount.tsx';
 
-export function Box({ node, slot, look, grow, small, hasp, locks }: Card) {
+export function Box({ node, slot, look, grow, small, pinned, hasp, locks }: Card) {
   return (
     <div className="flow-box">
       <div className="flow-walls" />
@@ -25,6 +26,7 @@ export function Box({ node, slot, look, grow, small, hasp, locks }: Card) {
       <TrayCount slot={slot} locks={locks ?? []} />
       {isOpenedByHand(slot) && <FoldButton id={node.id} name={node.name} />}
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
+      {pinned && <Pin />}
       <Tab heat={look.heat} className="flow-tab-place" room={slot.width - 30} />
     </div>
   );

@@ -3,6 +3,7 @@
 import { LINE } from '../../../src/map/sizes.ts';
 import { ownCaption } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
+import { Pin } from './Pin.tsx';
 import { Small } from './Small.tsx';
 import { heatPaint, Tab } from './Tab.tsx';
 import { Notes, Title } from './Title.tsx';
@@ -11,7 +12,7 @@ import { TrayCount } from './TrayCount.tsx';
 /** Height of the band behind the name, which alone is tinted, so that a large tray does not shout. */
 const bandHeight = (lines: number) => 12 + lines * LINE + 6;
 
-export function Place({ slot, look, grow, small }: Card) {
+export function Place({ slot, look, grow, small, pinned }: Card) {
   return (
     <div className="flow-place">
       {look.heat && (
@@ -31,6 +32,7 @@ export function Place({ slot, look, grow, small }: Card) {
       <Notes slot={slot} grow={grow} after={slot.lines.length} />
       <TrayCount slot={slot} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
+      {pinned && <Pin />}
       <Tab heat={look.heat} className="flow-tab-place" room={slot.width - 30} />
     </div>
   );

@@ -4,13 +4,14 @@ import { GIVES } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
 import { CodeLine } from './Code.tsx';
 import { bar } from './outlines.ts';
+import { Pin } from './Pin.tsx';
 import { Small } from './Small.tsx';
 import { heatPaint, Tab } from './Tab.tsx';
 import { grown, lineTop, Notes, numbered, Title } from './Title.tsx';
 
 const HALF_LINE = 0.9;
 
-export function Puzzle({ slot, look, grow, small }: Card) {
+export function Puzzle({ slot, look, grow, small, pinned }: Card) {
   const paint = heatPaint(look.heat);
   const code = slot.code;
   const after = slot.lines.length + (code?.lines.length ?? 0);
@@ -39,6 +40,7 @@ export function Puzzle({ slot, look, grow, small }: Card) {
       )}
       <Small words={small} number={look.number} />
       <Notes slot={slot} grow={grow} after={after} />
+      {pinned && <Pin />}
       <Tab heat={look.heat} className="flow-tab-puzzle" room={slot.width - 30} />
     </div>
   );

@@ -4,6 +4,7 @@ import { THING_HEIGHT } from '../../../src/map/sizes.ts';
 import { ownCaption } from '../../../src/words/canvas.ts';
 import type { Card } from '../card.ts';
 import { fold, ribbon, slip, tag } from './outlines.ts';
+import { Pin } from './Pin.tsx';
 import { Small } from './Small.tsx';
 import { Tab } from './Tab.tsx';
 import { Notes, Title } from './Title.tsx';
@@ -47,7 +48,7 @@ function Outline({ kind, width, height }: { kind: string; width: number; height:
   }
 }
 
-export function Thing({ node, slot, look, grow, small }: Card) {
+export function Thing({ node, slot, look, grow, small, pinned }: Card) {
   return (
     <div className="flow-thing">
       <svg className="flow-outline" width={slot.width} height={slot.height} aria-hidden="true">
@@ -57,6 +58,7 @@ export function Thing({ node, slot, look, grow, small }: Card) {
       <Small words={small} number={look.number} />
       <Notes slot={slot} grow={grow} after={slot.lines.length} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
+      {pinned && <Pin />}
       <Tab heat={look.heat} className="flow-tab-place" room={slot.width - 30} />
     </div>
   );
