@@ -81,6 +81,12 @@ function characterWidth(character: string, style: TextStyle): number {
   return (joined * style.size) / 1000 + (style.spacing ?? 0);
 }
 
+/** Whether the bundled typefaces draw all of it, so that its width is known and not only bounded. */
+export function isMeasured(text: string): boolean {
+  for (const sign of text) if (!advances.has(sign)) return false;
+  return true;
+}
+
 /** Width in pixels of the text on one line. */
 export function textWidth(text: string, style: TextStyle): number {
   let width = 0;
