@@ -26,6 +26,8 @@ export interface PlacedNote {
 
 /** At right angles. It begins at the outer edge of its row (`from`), or of its bar, and ends where its arrow points. */
 export interface PlannedLine {
+  /** The same for lines that share a track: all that one bar takes from one side, or gives to it. They lie on each other where they run together, and nowhere else do two lines. */
+  readonly net: string;
   readonly links: readonly LinkId[];
   readonly from: NodeId;
   readonly to: NodeId;

@@ -1,0 +1,121 @@
+/** Bars and trays of a part with their sizes: the blocks that the spine arranges, and where links end on them. */
+import type { LinkId, NodeId } from '../../../game/model.ts';
+import type { Band, Spine, Tie } from '../../../spine/spine.ts';
+import type { MeasuredBar, MeasuredTray, Metrics, Tellings } from '../content.ts';
+import { nodesOf, type Part, tellingsOf } from './part.ts';
+
+/** Between trays, and between bars, in sizes of the type. */
+const TRAY_GAP = 0.9;
+const BAR_GAP = 0.75;
+/** Room for the arrow from a bar to the next. */
+const ARROW_GAP = 15;
+
+export interface End {
+  readonly block: number;
+  /** Below the block's upper edge. */
+  readonly y: number;
+}
+
+export interface Measured {
+  readonly heights: readonly number[];
+  readonly ends: ReadonlyMap<NodeId, End>;
+  /** For each bar, between which heights lines may arrive and leave. */
+  readonly entries: readonly Range[];
+  readonly tellings: Tellings;
+}
+
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What is told at the nodes, as a key. */
+function signature(nodes: Iterable<NodeId>, tellings: Tellings): string {
+  let text = '';
+  for (const node of nodes) {
+    for (const { link, otherEnd } of tellings.get(node) ?? []) text += `${otherEnd} ${link}\n`;
+  }
+  return text;
+}
+
+function remembering<T>(make: (tellings: Tellings) => T): (key: string, tellings: Tellings) => T {
+  const known = new Map<string, T>();
+  return (key, tellings) => {
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const made = make(tellings);
+    known.set(key, made);
+    return made;
+  };
+}
+
+/** Measures for a set of told links. It remembers: what is told at a block has mostly not changed since the last time. */
+export type Measuring = (told: ReadonlySet<LinkId>) => Measured;
+
+export function measuring(part: Part, metrics: Metrics): Measuring {
+  const { content } = part;
+  const bars = part.bars.map((id) => ({
+    id,
+    nodes: [id],
+    measure: remembering<MeasuredBar>((tellings) => content.measureBar(id, metrics, tellings)),
+  }));
+  const trays = part.trays.map((tray) => ({
+    nodes: [...nodesOf(tray)],
+    measure: remembering<MeasuredTray>((tellings) => content.measureTray(tray, metrics, tellings)),
+  }));
+  return (told) => {
+    const tellings = tellingsOf(part, told);
+    const heights: number[] = [];
+    const ends = new Map<NodeId, End>();
+    const entries: Range[] = [];
+    for (const { id, nodes, measure } of bars) {
+      const bar = measure(signature(nodes, tellings), tellings);
+      const low = bar.entries[0] ?? bar.height / 2;
+      const high = bar.entries.at(-1) ?? low;
+      ends.set(id, { block: heights.length, y: (low + high) / 2 });
+      entries.push({ low, high });
+      heights.push(bar.height);
+    }
+    for (const { nodes, measure } of trays) {
+      const tray = measure(signature(nodes, tellings), tellings);
+      for (const node of nodes) {
+        const y = tray.ends.get(node);
+        if (y !== undefined) ends.set(node, { block: heights.length, y });
+      }
+      heights.push(tray.height);
+    }
+    return { heights, ends, entries, tellings };
+  };
+}
+
+/** The blocks with the links that are drawn, as the spine has them. */
+export function spineOf(
+  part: Part,
+  { heights, ends }: Measured,
+  told: ReadonlySet<LinkId>,
+  size: number,
+): Spine {
+  const bars = part.bars.length;
+  const ties: Tie[] = [];
+  const arrows = new Set<number>();
+  for (const { id, from, to } of part.links) {
+    const a = ends.get(from);
+    const b = ends.get(to);
+    if (told.has(id) || !a || !b) continue;
+    if (a.block < bars && b.block < bars) arrows.add(a.block);
+    else ties.push({ from: a.block, fromY: a.y, to: b.block, toY: b.y });
+  }
+  const band: Band = { top: part.top, bottom: part.bottom };
+  return {
+    blocks: heights.map((height) => ({ height })),
+    bars,
+    ties,
+    gap: (above) => {
+      if (above >= bars) return TRAY_GAP * size;
+      return arrows.has(above) ? Math.max(ARROW_GAP, BAR_GAP * size) : BAR_GAP * size;
+    },
+    unit: size,
+    bands: { left: band, spine: band, right: band },
+    costs: { reach: part.reach / size },
+  };
+}

@@ -1,0 +1,54 @@
+/** Where the columns of a part stand, from side to side, for a size of type. */
+import type { Side } from '../../../map/layout.ts';
+import type { Metrics } from '../content.ts';
+
+/** Of the width that is left beside the rescue lines; and in sizes of the type, so that short words do not stand in wide trays. */
+const TRAY_SHARE = 0.31;
+const TRAY_MOST = 22;
+const BAR_SHARE = 0.225;
+const BAR_MOST = 15;
+const NOTE_SHARE = 0.16;
+const NOTE_MOST = 14;
+/** Between rescue lines and trays. */
+const NOTE_GAP = 8;
+/** A channel is no wider than this; the trays are given the rest. */
+const CHANNEL_MOST = 100;
+
+/** From wall to wall: of the trays, and of the bars. */
+export interface Channel {
+  readonly tray: number;
+  readonly bar: number;
+}
+
+export interface Geometry {
+  readonly metrics: Metrics;
+  /** Left edges. */
+  readonly trays: Readonly<Record<Side, number>>;
+  readonly bar: number;
+  readonly channels: Readonly<Record<Side, Channel>>;
+  /** Left edges of the columns of rescue lines. */
+  readonly notes: readonly number[];
+}
+
+/** `noteSides`: the outer edges at which rescue lines stand. */
+export function geometryOf(x: number, width: number, size: number, noteSides: readonly Side[]): Geometry {
+  const noteWidth = Math.min(NOTE_SHARE * width, NOTE_MOST * size);
+  const kept = noteSides.length > 0 ? noteWidth + NOTE_GAP : 0;
+  const left = x + (noteSides.includes('left') ? kept : 0);
+  const right = x + width - (noteSides.includes('right') ? kept : 0);
+  const free = right - left;
+  const barWidth = Math.min(BAR_SHARE * free, BAR_MOST * size);
+  const narrow = Math.min(TRAY_SHARE * free, TRAY_MOST * size);
+  const trayWidth = Math.max(narrow, (free - barWidth) / 2 - CHANNEL_MOST);
+  const bar = left + (free - barWidth) / 2;
+  return {
+    metrics: { size, trayWidth, barWidth, noteWidth },
+    trays: { left, right: right - trayWidth },
+    bar,
+    channels: {
+      left: { tray: left + trayWidth, bar },
+      right: { tray: right - trayWidth, bar: bar + barWidth },
+    },
+    notes: noteSides.map((side) => (side === 'left' ? x : x + width - noteWidth)),
+  };
+}

@@ -1,0 +1,121 @@
+/** Lines of a channel as nets: all that one bar takes from one side, or gives to it. A net has one height at the bar. */
+import type { PageLink } from '../content.ts';
+import type { Measured, Range } from './blocks.ts';
+import type { Part } from './part.ts';
+
+/** Between what arrives at a bar and what leaves it. */
+const APART = 6;
+/** Lines of different nets that run beside each other are no closer than this. */
+export const CLEAR = 3.5;
+/** What is nearer than this is level. */
+export const LEVEL = 0.01;
+/** Steps in which a height at the bar is looked for. */
+const STEP = 1.5;
+
+export interface Branch {
+  readonly link: PageLink;
+  /** Height at the tray. */
+  readonly y: number;
+}
+
+export interface Net {
+  readonly bar: number;
+  readonly leaves: boolean;
+  readonly branches: readonly Branch[];
+  /** Height at the bar. */
+  readonly entry: number;
+}
+
+interface Bundle {
+  readonly bar: number;
+  readonly leaves: boolean;
+  readonly branches: Branch[];
+  readonly range: Range;
+}
+
+function bundlesOf(
+  part: Part,
+  measured: Measured,
+  drawn: readonly PageLink[],
+  y: Float64Array,
+  onSide: (block: number) => boolean,
+) {
+  const bars = part.bars.length;
+  const bundles = new Map<string, Bundle>();
+  for (const link of drawn) {
+    const a = measured.ends.get(link.from);
+    const b = measured.ends.get(link.to);
+    if (!a || !b) continue;
+    const leaves = a.block < bars;
+    const [bar, tray] = leaves ? [a, b] : [b, a];
+    if (tray.block < bars || !onSide(tray.block)) continue;
+    const top = y[bar.block] ?? 0;
+    const entries = measured.entries[bar.block] ?? { low: bar.y, high: bar.y };
+    const key = `${bar.block} ${leaves}`;
+    const bundle = bundles.get(key) ?? {
+      bar: bar.block,
+      leaves,
+      branches: [],
+      range: { low: top + entries.low, high: top + entries.high },
+    };
+    bundle.branches.push({ link, y: (y[tray.block] ?? 0) + tray.y });
+    bundles.set(key, bundle);
+  }
+  return [...bundles.values()].sort((p, q) => p.bar - q.bar || Number(p.leaves) - Number(q.leaves));
+}
+
+/** Height that makes the most of a net level: that of a branch beside the bar, the middle one; else as near as it goes. */
+function preferred({ branches, range }: Bundle): number {
+  const heights = branches.map((branch) => branch.y).sort((a, b) => a - b);
+  const beside = heights.filter((height) => height >= range.low && height <= range.high);
+  const level = beside[Math.floor((beside.length - 1) / 2)];
+  if (level !== undefined) return level;
+  const mean = heights.reduce((sum, height) => sum + height, 0) / heights.length;
+  return Math.max(range.low, Math.min(range.high, mean));
+}
+
+/** The height in the range that is nearest to the preferred one and clear of all that is avoided; the preferred one, if none is. */
+function clearOf(bundle: Bundle, avoid: readonly number[], partner: number | undefined): number {
+  const wish = preferred(bundle);
+  const { low, high } = bundle.range;
+  const room = high - low;
+  const fits = (height: number, foreign: boolean) =>
+    (partner === undefined || Math.abs(height - partner) >= Math.min(APART, room)) &&
+    !(foreign && avoid.some((y) => Math.abs(y - height) < CLEAR));
+  for (const foreign of [true, false]) {
+    for (let off = 0; off <= room + STEP; off += STEP) {
+      for (const height of [wish - off, wish + off]) {
+        const inside = Math.max(low, Math.min(high, height));
+        if (fits(inside, foreign)) return inside;
+      }
+    }
+  }
+  return wish;
+}
+
+/** The nets of a side, by bar. */
+export function netsOf(
+  part: Part,
+  measured: Measured,
+  drawn: readonly PageLink[],
+  y: Float64Array,
+  onSide: (block: number) => boolean,
+): Net[] {
+  const bundles = bundlesOf(part, measured, drawn, y, onSide);
+  const nets: Net[] = [];
+  for (const bundle of bundles) {
+    const own = new Set(bundle.branches);
+    const avoid = bundles.flatMap(({ branches }) =>
+      branches.filter((branch) => !own.has(branch)).map((branch) => branch.y),
+    );
+    const before = nets.at(-1);
+    const partner = before?.bar === bundle.bar ? before.entry : undefined;
+    nets.push({
+      bar: bundle.bar,
+      leaves: bundle.leaves,
+      branches: bundle.branches,
+      entry: clearOf(bundle, avoid, partner),
+    });
+  }
+  return nets;
+}

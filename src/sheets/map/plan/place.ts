@@ -1,0 +1,85 @@
+/** A part at one size of type: heights, lines, and what is told instead, until nothing is wrong any more. */
+import type { LinkId } from '../../../game/model.ts';
+import type { Side } from '../../../map/layout.ts';
+import { leastHeight, packed, settle } from '../../../spine/columns.ts';
+import { type Column, type Columns, join } from '../../../spine/spine.ts';
+import type { Tellings } from '../content.ts';
+import type { PlannedPart } from '../plan.ts';
+import { type Measuring, spineOf } from './blocks.ts';
+import { type Geometry, geometryOf } from './geometry.ts';
+import { draw, type Lines } from './lines.ts';
+import type { Part } from './part.ts';
+import { lengthsOf, neverDrawn, tooMuch } from './references.ts';
+
+const ROUNDS = 60;
+const COLUMNS: readonly Column[] = ['left', 'spine', 'right'];
+
+export interface Placed {
+  readonly part: PlannedPart;
+  readonly tellings: Tellings;
+  readonly told: ReadonlySet<LinkId>;
+  /** By how much the highest column is higher than the frame. */
+  readonly excess: number;
+  /** Lengths of all lines. */
+  readonly length: number;
+}
+
+/** All upper edges moved so that the highest is at the top. */
+function toTop(part: Part, y: Float64Array): void {
+  const up = y.reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY) - part.top;
+  for (let i = 0; i < y.length; i++) y[i] = (y[i] ?? 0) - up;
+}
+
+export function place(part: Part, size: number, columns: Columns, measure: Measuring): Placed {
+  const geometry = geometryOf(part.x, part.width, size, part.noteSides);
+  const sides = new Map<number, Side>();
+  for (const side of ['left', 'right'] as const) for (const block of columns[side]) sides.set(block, side);
+  const told = neverDrawn(part, measure(new Set()));
+  let y: Float64Array | undefined;
+  for (;;) {
+    const measured = measure(told);
+    const joined = join(spineOf(part, measured, told, size));
+    y ??= packed(joined, columns);
+    settle(joined, columns, y, ROUNDS);
+    toTop(part, y);
+    const lengths = lengthsOf(part, measured, told, y);
+    let worst = tooMuch(part, lengths);
+    let lines: Lines | undefined;
+    if (worst.length === 0) {
+      lines = draw({ part, measured, drawn: lengths.map(({ link }) => link), y, sides }, geometry);
+      if (lines.worst !== undefined) worst = [lines.worst];
+    }
+    for (const link of worst) told.add(link);
+    if (worst.length > 0 || !lines) continue;
+    const height = Math.max(...COLUMNS.map((column) => leastHeight(joined, columns[column])));
+    return {
+      part: planned(part, geometry, sides, y, lines),
+      tellings: measured.tellings,
+      told,
+      excess: Math.max(0, height - (part.bottom - part.top)),
+      length: lengths.reduce((sum, { length }) => sum + length, 0),
+    };
+  }
+}
+
+function planned(
+  part: Part,
+  geometry: Geometry,
+  sides: ReadonlyMap<number, Side>,
+  y: Float64Array,
+  { lines }: Lines,
+): PlannedPart {
+  const bars = part.bars.length;
+  return {
+    metrics: geometry.metrics,
+    bars: part.bars.map((id, i) => ({ id, x: geometry.bar, y: y[i] ?? 0 })),
+    trays: part.trays.map((tray, i) => {
+      const side = sides.get(bars + i) ?? 'left';
+      return { tray, side, x: geometry.trays[side], y: y[bars + i] ?? 0 };
+    }),
+    lines,
+    notes: [],
+    x: part.x,
+    width: part.width,
+  };
+}
