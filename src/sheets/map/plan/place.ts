@@ -1,8 +1,8 @@
 /** A part at one size of type: heights, lines, and what is told instead, until nothing is wrong any more. */
 import type { LinkId } from '../../../game/model.ts';
 import type { Side } from '../../../map/layout.ts';
-import { leastHeight, packed, settle } from '../../../spine/columns.ts';
-import { type Column, type Columns, join } from '../../../spine/spine.ts';
+import { excessOf, packed, runsOf, settle } from '../../../spine/columns.ts';
+import { type Columns, join } from '../../../spine/spine.ts';
 import type { Tellings } from '../content.ts';
 import type { PlannedPart } from '../plan.ts';
 import { type Measuring, spineOf } from './blocks.ts';
@@ -12,13 +12,12 @@ import type { Part } from './part.ts';
 import { lengthsOf, neverDrawn, tooMuch } from './references.ts';
 
 const ROUNDS = 60;
-const COLUMNS: readonly Column[] = ['left', 'spine', 'right'];
 
 export interface Placed {
   readonly part: PlannedPart;
   readonly tellings: Tellings;
   readonly told: ReadonlySet<LinkId>;
-  /** By how much the highest column is higher than the frame. */
+  /** By how much columns are higher than the frame. */
   readonly excess: number;
   /** Lengths of all lines. */
   readonly length: number;
@@ -39,8 +38,9 @@ export function place(part: Part, size: number, columns: Columns, measure: Measu
   for (;;) {
     const measured = measure(told);
     const joined = join(spineOf(part, measured, told, size));
-    y ??= packed(joined, columns);
-    settle(joined, columns, y, ROUNDS);
+    const runs = runsOf(joined, columns);
+    y ??= packed(joined, runs);
+    settle(joined, runs, y, ROUNDS);
     toTop(part, y);
     const lengths = lengthsOf(part, measured, told, y);
     let worst = tooMuch(part, lengths);
@@ -51,12 +51,11 @@ export function place(part: Part, size: number, columns: Columns, measure: Measu
     }
     for (const link of worst) told.add(link);
     if (worst.length > 0 || !lines) continue;
-    const height = Math.max(...COLUMNS.map((column) => leastHeight(joined, columns[column])));
     return {
       part: planned(part, geometry, sides, y, lines),
       tellings: measured.tellings,
       told,
-      excess: Math.max(0, height - (part.bottom - part.top)),
+      excess: excessOf(runs),
       length: lengths.reduce((sum, { length }) => sum + length, 0),
     };
   }
