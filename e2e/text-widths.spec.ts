@@ -18,6 +18,7 @@ interface Drawn {
   readonly style: TextStyle;
   readonly family: string;
   readonly css: number;
+  readonly slant?: 'italic';
 }
 
 const WORDS = 'Atkinson Hyperlegible Next';
@@ -25,15 +26,21 @@ const CODES = 'Atkinson Hyperlegible Mono';
 const STYLES: readonly Drawn[] = [
   { style: { size: 13.5, weight: 'regular', family: 'words' }, family: WORDS, css: 400 },
   { style: { size: 12.5, weight: 'regular', family: 'words' }, family: WORDS, css: 400 },
+  {
+    style: { size: 9, weight: 'regular', family: 'words', italic: true },
+    family: WORDS,
+    css: 400,
+    slant: 'italic',
+  },
   { style: { size: 13.5, weight: 'strong', family: 'words' }, family: WORDS, css: 680 },
   { style: { size: 14, weight: 'strong', family: 'codes', spacing: 2 }, family: CODES, css: 680 },
 ];
 
 test('text on the map is drawn as wide as the core measures it', async ({ page }) => {
-  for (const { style, family, css } of STYLES) {
+  for (const { style, family, css, slant = 'normal' } of STYLES) {
     const widths = await page.evaluate(
-      async ({ texts, size, spacing, family, css }) => {
-        const faces = await document.fonts.load(`${css} ${size}px "${family}"`, texts.join(''));
+      async ({ texts, size, spacing, family, css, slant }) => {
+        const faces = await document.fonts.load(`${slant} ${css} ${size}px "${family}"`, texts.join(''));
         const map = document.querySelector('.flow');
         if (!map) throw new Error('There is no map on the page.');
         const span = document.createElement('span');
@@ -41,6 +48,7 @@ test('text on the map is drawn as wide as the core measures it', async ({ page }
         span.style.cssText = `position: absolute; white-space: pre; letter-spacing: ${spacing}px`;
         span.style.fontFamily = `"${family}"`;
         span.style.fontSize = `${size}px`;
+        span.style.fontStyle = slant;
         span.style.fontWeight = `${css}`;
         map.append(span);
         const widths = texts.map((text) => {
@@ -50,7 +58,7 @@ test('text on the map is drawn as wide as the core measures it', async ({ page }
         span.remove();
         return { faces: faces.length, widths };
       },
-      { texts: TEXTS, size: style.size, spacing: style.spacing ?? 0, family, css },
+      { texts: TEXTS, size: style.size, spacing: style.spacing ?? 0, family, css, slant },
     );
     expect(widths.faces, `${family} is loaded`).toBeGreaterThan(0);
     for (const [i, text] of TEXTS.entries()) {

@@ -12,17 +12,20 @@ if (executablePath === undefined) throw new Error(withoutChromium());
 
 const require = createRequire(import.meta.url);
 const family = (name: string) => {
-  const face = (subset: string, range: string) => {
+  const face = (subset: string, style: string, range: string) => {
     const file = require.resolve(
-      `@fontsource-variable/atkinson-hyperlegible-${name}/files/atkinson-hyperlegible-${name}-${subset}-wght-normal.woff2`,
+      `@fontsource-variable/atkinson-hyperlegible-${name}/files/atkinson-hyperlegible-${name}-${subset}-wght-${style}.woff2`,
     );
     const data = readFileSync(file).toString('base64');
-    return `@font-face { font-family: ${name}; font-weight: 200 800; unicode-range: ${range}; src: url(data:font/woff2;base64,${data}); }`;
+    return `@font-face { font-family: ${name}; font-style: ${style}; font-weight: 200 800; unicode-range: ${range}; src: url(data:font/woff2;base64,${data}); }`;
   };
-  return (
-    face('latin', 'U+0-FF, U+131, U+152-153, U+2000-206F, U+20AC, U+2122, U+2212') +
-    face('latin-ext', 'U+100-130, U+132-151, U+154-17F')
-  );
+  return ['normal', 'italic']
+    .map(
+      (style) =>
+        face('latin', style, 'U+0-FF, U+131, U+152-153, U+2000-206F, U+20AC, U+2122, U+2212') +
+        face('latin-ext', style, 'U+100-130, U+132-151, U+154-17F'),
+    )
+    .join('');
 };
 
 const range = (first: number, last: number) =>
@@ -34,7 +37,7 @@ const browser = await chromium.launch({ executablePath, args: CHROMIUM_ARGUMENTS
 try {
   const page = await browser.newPage();
   await page.setContent(`<style>${family('next')}${family('mono')}</style>`);
-  const measure = (name: string, weight: number, text: string, fallback = 'serif') =>
+  const measure = (name: string, weight: number | string, text: string, fallback = 'serif') =>
     page.evaluate(
       async ({ name, weight, text, fallback }) => {
         const font = `${weight} 1000px ${name}, ${fallback}`;
@@ -63,6 +66,7 @@ try {
     .join('');
   const regular = await measure('next', 400, signs);
   const strong = await measure('next', 680, signs);
+  const italic = await measure('next', 'italic 400', signs);
   const mono = new Set([
     ...(await measure('mono', 400, monoSigns)),
     ...(await measure('mono', 680, monoSigns)),
@@ -80,6 +84,9 @@ export const REGULAR: readonly number[] = ${JSON.stringify(regular)};
 
 /** The same at weight 680, the heaviest in use; lighter ones are narrower. */
 export const STRONG: readonly number[] = ${JSON.stringify(strong)};
+
+/** The italics at weight 400. */
+export const ITALIC: readonly number[] = ${JSON.stringify(italic)};
 
 /** Atkinson Hyperlegible Mono, each of its signs, at any weight. */
 export const MONO = ${[...mono][0]};

@@ -28,7 +28,7 @@ function wordsOf(written: string, normalised: readonly string[], directions: boo
 }
 
 /** Breaks words of symbols into lines no wider than `width`: between words where that fits, else between any two symbols. A space kept within a line is a symbol of it. */
-function wrapSymbols(
+export function wrapSymbols(
   words: readonly (readonly string[])[],
   width: number,
   widthOf: (symbol: string) => number,
@@ -83,18 +83,25 @@ export function codeLines(
   return code;
 }
 
-function breakCode(game: Game, node: GameNode, width: number, directional: boolean): CodeLines | undefined {
-  const written = writtenCode(game, node.id);
+/** The code or answer of a node as typed, in words of symbols; directions are one word of U, D, L and R. Undefined when it has none. */
+export function spelledCode(
+  game: Game,
+  id: NodeId,
+  directional: boolean,
+): { readonly words: readonly (readonly string[])[]; readonly directions: boolean } | undefined {
+  const written = writtenCode(game, id);
   if (written === undefined) return undefined;
   const normalised = symbolsOf(written.normalised);
   const directions =
     (directional || HAS_ARROW.test(written.typed)) && normalised.every((symbol) => DIRECTIONS.has(symbol));
-  const lines = wrapSymbols(
-    wordsOf(written.typed, normalised, directions),
-    width,
-    directions ? arrowWidth : symbolWidth,
-  );
-  return { lines, directions };
+  return { words: wordsOf(written.typed, normalised, directions), directions };
+}
+
+function breakCode(game: Game, node: GameNode, width: number, directional: boolean): CodeLines | undefined {
+  const code = spelledCode(game, node.id, directional);
+  if (code === undefined) return undefined;
+  const { words, directions } = code;
+  return { lines: wrapSymbols(words, width, directions ? arrowWidth : symbolWidth), directions };
 }
 
 /** Width in pixels of the widest line. */

@@ -4,7 +4,7 @@
  * nobody knows beforehand and get a width that hardly any of them exceeds.
  */
 import { graphemesOf } from '../game/graphemes.ts';
-import { MONO, REGULAR, SIGNS, STRONG } from './advances.ts';
+import { ITALIC, MONO, REGULAR, SIGNS, STRONG } from './advances.ts';
 
 export interface TextStyle {
   /** Pixels. */
@@ -13,12 +13,17 @@ export interface TextStyle {
   readonly weight: 'regular' | 'strong';
   /** Words are set in Atkinson Hyperlegible Next, codes and answers in Atkinson Hyperlegible Mono. */
   readonly family: 'words' | 'codes';
+  /** Of words at regular weight; other texts are measured as if they stood upright. */
+  readonly italic?: boolean;
   /** Pixels added after each user-perceived character. */
   readonly spacing?: number;
 }
 
 const advances = new Map(
-  Array.from(SIGNS, (sign, i) => [sign, { regular: REGULAR[i] ?? 1000, strong: STRONG[i] ?? 1000 }] as const),
+  Array.from(SIGNS, (sign, i) => {
+    const widths = { regular: REGULAR[i] ?? 1000, strong: STRONG[i] ?? 1000, italic: ITALIC[i] ?? 1000 };
+    return [sign, widths] as const;
+  }),
 );
 
 /** Thousandths of the size; generous, because the typeface that will draw it is not known. */
@@ -30,9 +35,10 @@ const CODES_WEIGHT = { regular: MONO, strong: MONO };
 const ADDS_NOTHING = /^(?:\p{M}|\p{Cf}|\p{Emoji_Modifier})$/u;
 const TAKES_A_SQUARE = /^[\p{Extended_Pictographic}\p{RI}]$/u;
 
-function advance(sign: string, { family, weight }: TextStyle): number {
+function advance(sign: string, { family, weight, italic }: TextStyle): number {
   const known = advances.get(sign);
-  if (known) return (family === 'codes' ? CODES_WEIGHT : known)[weight];
+  if (known && family === 'codes') return CODES_WEIGHT[weight];
+  if (known) return known[italic && weight === 'regular' ? 'italic' : weight];
   if (ADDS_NOTHING.test(sign)) return 0;
   return TAKES_A_SQUARE.test(sign) ? WIDE : UNKNOWN;
 }
