@@ -43,3 +43,33 @@ export function occupied(layout: MapLayout): readonly Rect[] {
 export function overlaps(a: Rect, b: Rect): boolean {
   return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }
+
+/** What stands on the mat with its caption, or shares a field. */
+type Together = readonly NodeId[];
+
+/** Pairs of what stands on the mat, one covering the other, its caption, or a field that it is not in. */
+export function covered(layout: MapLayout): readonly (readonly [Together, Together])[] {
+  const claims: { ids: Together; rect: Rect }[] = layout.fields.map((field) => ({
+    ids: field.ids,
+    rect: field,
+  }));
+  for (const [id, slot] of layout.slots) {
+    if (slot.parent !== undefined) continue;
+    const above = slot.caption ? CAPTION_HEIGHT : 0;
+    const { x, y, width, height } = outline(layout, id);
+    claims.push({ ids: [id], rect: { x, y: y - above, width, height: height + above } });
+  }
+  claims.sort((a, b) => a.rect.y - b.rect.y);
+  const pairs: (readonly [Together, Together])[] = [];
+  for (const [i, a] of claims.entries()) {
+    for (let j = i + 1; j < claims.length; j++) {
+      const b = claims[j];
+      if (!b || b.rect.y >= a.rect.y + a.rect.height) break;
+      const isMember = (whole: Together, one: Together) => one.length === 1 && whole.includes(one[0] ?? '');
+      if (!isMember(a.ids, b.ids) && !isMember(b.ids, a.ids) && overlaps(a.rect, b.rect)) {
+        pairs.push([a.ids, b.ids]);
+      }
+    }
+  }
+  return pairs;
+}

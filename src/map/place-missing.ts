@@ -4,10 +4,10 @@ import type { Measures } from '../engine/measures.ts';
 import type { Network } from '../engine/network.ts';
 import { byCodePoint } from '../game/compare.ts';
 import { type Game, type NodeId, type Point, parentOf } from '../game/model.ts';
-import { type ArrangeOptions, arrange } from './arrange.ts';
+import { arrange } from './arrange.ts';
 import { freeSpot } from './free-spot.ts';
 import { layOut } from './lay-out.ts';
-import { absolute, type MapLayout, plainView, shownAs } from './layout.ts';
+import { absolute, type MapLayout, type MapView, plainView, shownAs } from './layout.ts';
 
 /** The order of play as a map: the number, from 1, of each reached step. */
 export function playNumbers(network: Network, measures: Measures): ReadonlyMap<NodeId, number> {
@@ -48,7 +48,7 @@ function middleOfLinks(game: Game, layout: MapLayout, id: NodeId, missing: Reado
 export function placeMissing(
   game: Game,
   numbers: ReadonlyMap<NodeId, number>,
-  options: ArrangeOptions = {},
+  options: { readonly view?: MapView } = {},
 ): Game {
   const roots = [...game.nodes.values()].filter((node) => parentOf(node) === undefined);
   const missing = new Set(roots.filter((node) => !game.positions.has(node.id)).map((node) => node.id));

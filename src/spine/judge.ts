@@ -86,6 +86,10 @@ function costOf(joined: Joined, columns: Columns, runs: Runs, y: Float64Array): 
   return lengths / spine.unit + costs.across * across + costs.crossing * (crossings(left) + crossings(right));
 }
 
+/** What columns cost with the upper edges given. */
+export const costAt = (joined: Joined, columns: Columns, y: Float64Array): number =>
+  costOf(joined, columns, runsOf(joined, columns), y);
+
 /** The columns with the heights that they settle to, which depend on nothing else. `rounds`: few while searching, some 60 at the end. */
 export function judge(joined: Joined, columns: Columns, rounds: number): Judged {
   const runs = runsOf(joined, columns);

@@ -83,7 +83,8 @@ const workOf = ({ spine, ties }: Joined) => spine.blocks.length + ties.count + 2
 export function* anneal(joined: Joined, start: Judged, effort = 1): Generator<Judged, Judged> {
   let current = start;
   let best = start;
-  const blocks = movable(joined, start.columns);
+  /** What has no ties only fills up the sides, and that the climb does as well. */
+  const blocks = movable(joined, start.columns).filter((id) => (joined.pull[id] ?? 0) > 0);
   const work = workOf(joined);
   const trials = Math.ceil(effort * Math.min(TRIALS_EACH * blocks.length, WORK / work));
   const pause = Math.ceil(REPORT / work);

@@ -1,9 +1,10 @@
 /** What is arranged: what stands on the mat, as rigid blocks, and the links that join them at the heights of their rows. */
+import { byCodePoint } from '../../game/compare.ts';
 import type { Game, NodeId } from '../../game/model.ts';
-import type { Block, Spine, Tie } from '../../spine/spine.ts';
-import { absolute, type Caption, type MapLayout } from '../layout.ts';
+import type { Block, Held, Spine, Tie } from '../../spine/spine.ts';
+import { absolute, type Caption, type MapLayout, shownAs } from '../layout.ts';
 import { standsIn } from '../outline.ts';
-import { CAPTION_HEIGHT, FIELD_PAD, LINE } from '../sizes.ts';
+import { CAPTION_HEIGHT, FIELD_GAP, FIELD_PAD, LINE } from '../sizes.ts';
 
 export interface Part {
   readonly id: NodeId;
@@ -12,6 +13,7 @@ export interface Part {
 }
 
 export interface MapBlock extends Block {
+  /** None in an obstacle: what stands fast in the way of a column. */
   readonly parts: readonly Part[];
   readonly caption: Caption | undefined;
   /** Where in the order of play it is first of use. */
@@ -24,23 +26,32 @@ export interface MapSpine extends Spine {
 }
 
 const BETWEEN = 28;
+/** From an obstacle to what carries a caption: so far apart, the two share no field. */
+const CAPTION_APART = FIELD_GAP + 8;
 /** Between those that share a field. */
 export const FIELD_ROW_GAP = 18;
 
 /** The least distance from the end of one block to the start of the next below it in a column. */
 function gapBetween(above: MapBlock, below: MapBlock): number {
   if (above.caption !== undefined && above.caption === below.caption) return FIELD_ROW_GAP;
+  const besideObstacle = above.parts.length === 0 || below.parts.length === 0;
+  if (besideObstacle && (above.caption ?? below.caption) !== undefined) return CAPTION_APART;
   const fieldAbove = above.caption ? FIELD_PAD : 0;
   const fieldBelow = below.caption ? FIELD_PAD + CAPTION_HEIGHT : 0;
   return fieldAbove + BETWEEN + fieldBelow;
 }
 
-export function mapSpine(blocks: readonly MapBlock[], bars: number, ties: readonly Tie[]): MapSpine {
+export function mapSpine(
+  blocks: readonly MapBlock[],
+  bars: number,
+  ties: readonly Tie[],
+  held?: ReadonlyMap<number, Held>,
+): MapSpine {
   const gap = (above: number, below: number) => {
     const [a, b] = [blocks[above], blocks[below]];
     return a && b ? gapBetween(a, b) : 0;
   };
-  return { blocks, bars, ties, gap, unit: LINE };
+  return { blocks, bars, ties, gap, unit: LINE, ...(held && { held }) };
 }
 
 /** For each node, the first number in the order of play at which it, or anything that it leads to, is done. */
@@ -62,8 +73,17 @@ function lineHeight(layout: MapLayout, id: NodeId): number {
   return tray ? rect.y + slot.text.y + 8 : rect.y + rect.height / 2;
 }
 
-/** Blocks from a layout in which nothing stands close to anything else, so that each carries its own caption. */
-export function blocksOf(game: Game, layout: MapLayout, numbers: ReadonlyMap<NodeId, number>): MapSpine {
+/**
+ * Blocks from a layout in which nothing stands close to anything else, so that each carries its own caption: puzzles, then the
+ * rest of what moves, both by first use, then what stands fast. Ties with what is in none of the two are left away.
+ */
+export function blocksOf(
+  game: Game,
+  layout: MapLayout,
+  numbers: ReadonlyMap<NodeId, number>,
+  moves: ReadonlySet<NodeId>,
+  fixed: ReadonlyMap<NodeId, Held> = new Map(),
+): MapSpine {
   const firstUse = firstUses(game, numbers);
   const earliest = new Map<NodeId, number>();
   for (const id of game.nodes.keys()) {
@@ -71,35 +91,28 @@ export function blocksOf(game: Game, layout: MapLayout, numbers: ReadonlyMap<Nod
     if (root === undefined) continue;
     earliest.set(root, Math.min(earliest.get(root) ?? Number.POSITIVE_INFINITY, firstUse(id)));
   }
-  const roots = [...layout.slots].filter(([, slot]) => slot.parent === undefined);
-  const order = (id: NodeId) =>
-    layout.slots.get(id)?.kind === 'puzzle'
-      ? (numbers.get(id) ?? Number.POSITIVE_INFINITY)
-      : (earliest.get(id) ?? Number.POSITIVE_INFINITY);
-  const ids = roots
-    .map(([id]) => id)
-    .sort((a, b) => {
-      const [p, q] = [order(a), order(b)];
-      return p === q ? (a < b ? -1 : 1) : p - q;
-    });
   const isPuzzle = (id: NodeId) => layout.slots.get(id)?.kind === 'puzzle';
-  const sorted = [...ids.filter(isPuzzle), ...ids.filter((id) => !isPuzzle(id))];
-  const index = new Map(sorted.map((id, i) => [id, i]));
-  const blocks = sorted.map((id): MapBlock => {
+  const order = (id: NodeId) =>
+    (isPuzzle(id) ? numbers.get(id) : earliest.get(id)) ?? Number.POSITIVE_INFINITY;
+  const byUse = (ids: Iterable<NodeId>) =>
+    [...ids].sort((a, b) => {
+      const [p, q] = [order(a), order(b)];
+      return p === q ? byCodePoint(a, b) : p - q;
+    });
+  const moving = byUse(moves);
+  const bars = moving.filter(isPuzzle);
+  const ids = [...bars, ...moving.filter((id) => !isPuzzle(id)), ...byUse(fixed.keys())];
+  const index = new Map(ids.map((id, i) => [id, i]));
+  const blocks = ids.map((id): MapBlock => {
     const slot = layout.slots.get(id);
-    return {
-      parts: [{ id, y: 0 }],
-      height: slot?.height ?? 0,
-      caption: slot?.caption,
-      firstUse: order(id),
-    };
+    return { parts: [{ id, y: 0 }], height: slot?.height ?? 0, caption: slot?.caption, firstUse: order(id) };
   });
   const ties: Tie[] = [];
   for (const link of game.links.values()) {
     const ends = [link.from, link.to].map((id) => {
       const root = standsIn(layout, id);
       const block = root === undefined ? undefined : index.get(root);
-      const shown = layout.slots.has(id) ? id : layout.hidden.get(id);
+      const shown = shownAs(layout, id);
       if (root === undefined || block === undefined || shown === undefined) return undefined;
       return { block, y: lineHeight(layout, shown) - absolute(layout, root).y };
     });
@@ -107,5 +120,10 @@ export function blocksOf(game: Game, layout: MapLayout, numbers: ReadonlyMap<Nod
     if (!from || !to || from.block === to.block) continue;
     ties.push({ from: from.block, fromY: from.y, to: to.block, toY: to.y });
   }
-  return mapSpine(blocks, ids.filter(isPuzzle).length, ties);
+  const held = new Map<number, Held>();
+  for (const [id, at] of fixed) {
+    const i = index.get(id);
+    if (i !== undefined) held.set(i, at);
+  }
+  return mapSpine(blocks, bars.length, ties, held);
 }

@@ -1,0 +1,159 @@
+import { expect, test } from 'vitest';
+import type { Game, GameNode, NodeId } from '../../src/game/model.ts';
+import { arrange, type Positions, type TidyOptions, tidy } from '../../src/map/arrange.ts';
+import { layOut } from '../../src/map/lay-out.ts';
+import { plainView } from '../../src/map/layout.ts';
+import { covered } from '../../src/map/outline.ts';
+import { randomGame, seededRandom } from '../random-game.ts';
+import { gameOf, numbersOf } from './games.ts';
+
+function yields(game: Game, options: TidyOptions): Positions[] {
+  const all: Positions[] = [];
+  const search = tidy(game, numbersOf(game), options);
+  for (;;) {
+    const { done, value } = search.next();
+    all.push(value);
+    if (done) return all;
+  }
+}
+
+const tidied = (game: Game, options: TidyOptions): Game => ({
+  ...game,
+  positions: yields(game, options).at(-1) ?? new Map(),
+});
+const arranged = (game: Game): Game => ({ ...game, positions: arrange(game, numbersOf(game)) });
+
+const rootsOf = (game: Game): NodeId[] =>
+  [...layOut(game, plainView).slots].filter(([, slot]) => slot.parent === undefined).map(([id]) => id);
+
+/** What covers anything, apart from what stands fast and covers something that does so too. */
+const coveredBy = (game: Game, moves: (id: NodeId) => boolean) =>
+  covered(layOut(game, plainView)).filter((pair) => pair.flat().some(moves));
+
+/** Everything on the mat thrown about, some of it pinned. */
+function scrambled(game: Game, seed: number, pins: number): Game {
+  const random = seededRandom(seed);
+  const positions = new Map(game.positions);
+  for (const id of rootsOf(game)) {
+    const at = { x: Math.round(1200 * random()), y: Math.round(1600 * random()) };
+    positions.set(id, random() < pins ? { ...at, pinned: true } : at);
+  }
+  return { ...game, positions };
+}
+
+test('the first arrangement comes at once, and nothing in any of them is covered', () => {
+  for (const from of ['document', 'scratch'] as const) {
+    const game = scrambled(arranged(randomGame(3, 60)), 1, 0);
+    const all = yields(game, { from });
+    expect(all.length).toBeGreaterThan(1);
+    for (const positions of new Set(all)) {
+      expect(positions.size).toBe(game.nodes.size);
+      expect(coveredBy({ ...game, positions }, () => true)).toEqual([]);
+    }
+  }
+});
+
+test('a tidied game stays as it is', () => {
+  for (let seed = 1; seed <= 8; seed++) {
+    const game = arranged(randomGame(seed, 8 + 6 * seed));
+    expect(tidied(game, { from: 'document' }).positions).toEqual(game.positions);
+    const again = tidied(scrambled(game, seed, 0), { from: 'document' });
+    expect(tidied(again, { from: 'document' }).positions).toEqual(again.positions);
+  }
+});
+
+test('after one added thing most of a tidied game stays within a row', () => {
+  const ROW = 36;
+  for (let seed = 11; seed <= 16; seed++) {
+    const game = arranged(randomGame(seed, 40));
+    const holder = rootsOf(game).find((id) => game.nodes.get(id)?.kind === 'place');
+    const added: GameNode = { id: 'added', kind: 'clue', name: 'A clue more', ...(holder && { in: holder }) };
+    const larger = { ...game, nodes: new Map(game.nodes).set('added', added) };
+    const after = tidied(larger, { from: 'document' });
+    const roots = rootsOf(game);
+    const near = roots.filter((id) => {
+      const [p, q] = [game.positions.get(id), after.positions.get(id)];
+      return p && q && Math.hypot(p.x - q.x, p.y - q.y) <= ROW;
+    });
+    expect(near.length, `seed ${seed}`).toBeGreaterThanOrEqual(0.8 * roots.length);
+  }
+});
+
+test('what is pinned stays, wherever it is, and nothing else covers anything', () => {
+  for (let seed = 1; seed <= 10; seed++) {
+    const game = scrambled(arranged(randomGame(seed, 8 + 5 * seed)), seed, 0.1 * (seed % 7));
+    for (const from of ['document', 'scratch'] as const) {
+      const after = tidied(game, { from });
+      const isPinned = (id: NodeId) => game.positions.get(id)?.pinned === true;
+      for (const id of rootsOf(game)) {
+        if (isPinned(id)) expect(after.positions.get(id)).toBe(game.positions.get(id));
+      }
+      expect(coveredBy(after, (id) => !isPinned(id))).toEqual([]);
+    }
+  }
+});
+
+test('of a selection only what is selected moves, and goes round the rest', () => {
+  for (let seed = 1; seed <= 10; seed++) {
+    const game = scrambled(arranged(randomGame(seed, 8 + 5 * seed)), seed, 0.1);
+    const random = seededRandom(seed);
+    const only = new Set(rootsOf(game).filter(() => random() < 0.4));
+    const moves = (id: NodeId) => only.has(id) && game.positions.get(id)?.pinned !== true;
+    const after = tidied(game, { only, from: 'document' });
+    for (const [id, at] of game.positions) {
+      if (rootsOf(game).includes(id) && !moves(id)) expect(after.positions.get(id)).toBe(at);
+    }
+    expect(coveredBy(after, moves)).toEqual([]);
+  }
+});
+
+test('rows that a teacher has put in order stay in it', () => {
+  const nodes: GameNode[] = [
+    { id: 'p', kind: 'place', name: 'Shelf' },
+    { id: 'late', kind: 'clue', name: 'Late', in: 'p' },
+    { id: 'early', kind: 'clue', name: 'Early', in: 'p' },
+    { id: 'y', kind: 'puzzle', name: 'First', answer: '1' },
+    { id: 'z', kind: 'puzzle', name: 'Second' },
+  ];
+  const pairs = [
+    ['early', 'y'],
+    ['y', 'z'],
+    ['late', 'z'],
+  ] as const;
+  const at = { p: { x: 0, y: 0 }, y: { x: 500, y: 0 }, z: { x: 900, y: 40 } };
+  const byHand = gameOf(nodes, pairs, { ...at, late: { x: 0, y: 0 }, early: { x: 0, y: 1 } });
+  const after = tidied(byHand, { from: 'document' }).positions;
+  expect(after.get('late')?.y).toBeLessThan(after.get('early')?.y ?? 0);
+  const unordered = tidied(gameOf(nodes, pairs, at), { from: 'document' }).positions;
+  expect(unordered.get('early')?.y).toBeLessThan(unordered.get('late')?.y ?? 0);
+});
+
+test('no node, one place, one pinned place, a huge box: an answer at once', () => {
+  expect(yields(gameOf([]), { from: 'document' })).toEqual([new Map()]);
+  const place: GameNode = { id: 'p', kind: 'place', name: 'Shelf' };
+  const alone = tidied(gameOf([place], [], { p: { x: 300, y: 200 } }), { from: 'document' });
+  expect(alone.positions.get('p')).toEqual({ x: 300, y: 200 });
+  const pinned = gameOf([place], [], { p: { x: 300, y: 200, pinned: true } });
+  expect(yields(pinned, { from: 'scratch' })).toEqual([pinned.positions]);
+  const nodes: GameNode[] = [
+    { id: 'box', kind: 'container', name: 'Trunk' },
+    ...Array.from(
+      { length: 200 },
+      (_, i): GameNode => ({ id: `c${i}`, kind: 'clue', name: `Clue ${i}`, in: 'box' }),
+    ),
+  ];
+  expect(tidied(gameOf(nodes), { from: 'scratch' }).positions.size).toBe(201);
+});
+
+test('a hundred things on the tables, some of them pinned, stand apart', () => {
+  const nodes = Array.from(
+    { length: 100 },
+    (_, i): GameNode =>
+      i % 3 === 0
+        ? { id: `n${i}`, kind: 'container', name: `Box ${i}` }
+        : { id: `n${i}`, kind: 'clue', name: `Clue ${i}` },
+  );
+  const game = scrambled(arranged(gameOf(nodes)), 4, 0.05);
+  const after = tidied(game, { from: 'document' });
+  expect(coveredBy(after, (id) => game.positions.get(id)?.pinned !== true)).toEqual([]);
+});
