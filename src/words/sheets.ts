@@ -1,0 +1,39 @@
+/** What stands on every printed page: its foot, and what the sheets are called. */
+import type { LessonPlan } from '../game/defaults.ts';
+import type { SheetName } from '../sheets/sheet.ts';
+import { list } from './numbers.ts';
+import { lessonLine } from './screen.ts';
+
+export const SHEET_TITLES: Readonly<Record<SheetName, string>> = {
+  map: 'Map for the teacher',
+  codes: 'Codes of all locks',
+  contents: 'What lies in what',
+  hidden: 'What is hidden where',
+  order: 'Order of play',
+};
+
+export function pageOf(page: number, pages: number): string {
+  return `page ${page} of ${pages}`;
+}
+
+/** Which codes are on the locks. The document has one set. */
+export const CODE_SET = 'Codes as in the game';
+
+export const WITHOUT_CODES = 'Without codes';
+
+export function printedOn(date: string): string {
+  return `Printed ${date}`;
+}
+
+/** '24 pupils in 6 teams, each with its own set · 40 minutes' */
+export function lessonText(lesson: LessonPlan): string {
+  return lessonLine(lesson).join('');
+}
+
+/** Before the reasons of a game that cannot be won, where codes may not be said. */
+export const CANNOT_BE_WON = 'It cannot be won.';
+
+/** '7', '7 and 12' */
+export function stepNumbers(numbers: readonly number[]): string {
+  return `${numbers.length === 1 ? 'step' : 'steps'} ${list(numbers.map(String))}`;
+}
