@@ -1,14 +1,16 @@
 /** What stands on the lists behind the map. */
 import type { Assessment } from '../findings/assess.ts';
 import type { NodeId } from '../game/model.ts';
+import type { Caption } from '../map/layout.ts';
 import type { Opener } from '../sheets/lists/codes.ts';
 import type { SpotEntry } from '../sheets/lists/hidden.ts';
 import type { Whereabouts } from '../sheets/lists/whereabouts.ts';
 import { fieldCaption, noteText, ownCaption } from './canvas.ts';
 import { kindOf } from './kinds.ts';
-import { count, list } from './numbers.ts';
+import { list } from './numbers.ts';
 import { capital, lockLabel, sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
+import { stepNumbers } from './sheets.ts';
 
 export const COLUMNS = {
   lock: 'Lock',
@@ -24,32 +26,27 @@ export const COLUMNS = {
 
 export const CONTINUED = 'continued';
 
-/** '6 sets', or nothing where one is enough. */
-export function sets(teams: number): string {
-  return teams > 1 ? `${teams} sets` : '';
-}
-
 export const INTRO = {
   codes: (teams: number) =>
     sentences(
       'Set each lock, shut it and open it again before its box is packed.',
-      teams > 1 && `Every lock is needed ${teams} times, once in each set: tick when all are done.`,
+      teams > 1 && `${teams} sets: every lock is there ${teams} times, tick when all are done.`,
     ),
   contents: (teams: number) =>
     sentences(
       'The box that is opened last is packed first, so none is shut before all that belongs in it is inside.',
-      teams > 1 && `Every box is packed ${teams} times, once for each set.`,
+      teams > 1 && `${teams} sets: every box is packed ${teams} times.`,
     ),
   hidden: (teams: number) =>
     sentences(
       'What lies in the room when the game begins.',
-      teams > 1 && `Everything is needed ${teams} times, once in each set.`,
+      teams > 1 && `${teams} sets: each thing is there ${teams} times.`,
     ),
   order: (rescue: boolean, times: boolean) =>
     sentences(
       'The way through the game that takes the shortest time; teams may find another.',
       times && 'Times are expected times of one team.',
-      rescue && 'Under a step stands what to do when a team does not get on.',
+      rescue && 'Under each step: what to do when a team is stuck there.',
     ),
 };
 
@@ -61,7 +58,7 @@ function sentences(...texts: readonly (string | false)[]): string {
 export function whereText({ game }: Assessment, { holders, caption, givenBy }: Whereabouts): Sentence {
   const say = sayer(game);
   const parts = holders.map((holder) => sentence('in ', say.name(holder)));
-  if (caption === 'given') parts.push(sentence('given for ', say.names(givenBy)));
+  if (caption === 'given') parts.push(sentence('given after ', say.names(givenBy)));
   else if (caption !== undefined) parts.push([ownCaption(caption)]);
   return sentence(...parts.flatMap((part, i) => [i === 0 ? '' : ', ', part]));
 }
@@ -90,12 +87,11 @@ export function openerLines(
   return need === undefined ? lines : [[`any ${need} of these:`], ...lines];
 }
 
-export const SETTINGS = {
-  nothing: 'nothing to set',
-  noKey: 'no key yet',
-  /** Beside the dotted line. */
-  missing: 'no code yet',
-} as const;
+export const NOTHING_TO_SET = 'nothing to set';
+export const NEVER_OPENS = 'Never opens.';
+export const NO_LOCKS = 'There are no locks.';
+export const NO_BOXES = 'There are no boxes.';
+export const NOTHING_HIDDEN = 'Nothing lies in the room yet.';
 
 /** Beside the name of a thing: its kind, and what else a teacher has to know of it. */
 export function thingText({ game }: Assessment, id: NodeId): string {
@@ -114,33 +110,54 @@ export const PACKING = {
   empty: 'Nothing lies in it.',
   /** Behind a box in a box. */
   packed: 'packed before',
-  shut: (locks: number) => (locks === 0 ? 'No lock: shut it' : 'Shut with'),
-  keyLies: ({ game }: Assessment, keys: readonly NodeId[], where: Sentence): Sentence =>
-    sentence('its key ', sayer(game).names(keys), where.length > 0 ? ' goes ' : '', where),
-};
+} as const;
 
-/** 'A set for each team:' before the numbers of the sets. */
+/** Beside a lock of a box: "shut the key lock; Red tag, which opens it, goes in Lens tin, in Low book shelf" */
+export function lockShut(
+  assessment: Assessment,
+  lock: NodeId,
+  keys: readonly NodeId[],
+  keyLies: Sentence,
+): Sentence {
+  const shut = `shut the ${lockText(assessment, lock)}`;
+  if (keys.length === 0) return [shut];
+  const say = sayer(assessment.game);
+  return sentence(shut, ', keep the key out: ', say.names(keys), ' lies ', keyLies);
+}
+
+/** Before the numbers of the sets, over the boxes to be ticked. */
 export const SET_NUMBERS = 'set';
 
 /** How a place is opened: "found only after Walk the plan (step 12)". Empty for one that can be searched from the start. */
 export function spotOpens(assessment: Assessment, { openers, need }: SpotEntry): Sentence {
   if (openers.length === 0) return [];
-  const { game, network, measures } = assessment;
-  const say = sayer(game);
-  const named = openers.map((id) => {
-    const number = measures.number[network.index.get(id) ?? -1] ?? 0;
-    return sentence(say.name(id), number > 0 ? ` (step ${number})` : '');
-  });
   return sentence(
-    'Not to be searched before ',
+    'Found only after ',
     need === undefined ? '' : `any ${need} of `,
-    ...named.flatMap((name, i) => [i === 0 ? '' : i === named.length - 1 ? ' and ' : ', ', name]),
+    numbered(assessment, openers),
     '.',
   );
 }
 
+/** "Walk the plan (step 12) and Floor plan" */
+function numbered({ game, network, measures }: Assessment, ids: readonly NodeId[]): Sentence {
+  const say = sayer(game);
+  const named = ids.map((id) => {
+    const number = measures.number[network.index.get(id) ?? -1] ?? 0;
+    return sentence(say.name(id), number > 0 ? ` (${stepNumbers([number])})` : '');
+  });
+  return sentence(
+    ...named.flatMap((name, i) => [i === 0 ? '' : i === named.length - 1 ? ' and ' : ', ', name]),
+  );
+}
+
+/** When the teacher hands it over: "given after Start the pump (step 8)". */
+export function givenAfter(assessment: Assessment, puzzles: readonly NodeId[]): Sentence {
+  return sentence('given after ', numbered(assessment, puzzles));
+}
+
 /** The heading over what lies in no place. */
-export function spotCaption(spot: 'tables' | 'hand' | 'given'): string {
+export function spotCaption(spot: Caption): string {
   return fieldCaption(spot);
 }
 
@@ -151,17 +168,11 @@ export const HIDDEN = {
 export const ORDER = {
   noSteps: 'No step can be done yet.',
   neverReached: 'Never reached',
-  /** Before the teacher's own note on a step. */
-  note: 'Note: ',
-  rescue: 'If a team does not get on: ',
+  rescue: 'If stuck: ',
 };
 
 /** Every name, however many: this is where they are looked up. */
 export function neverReachedText({ game }: Assessment, ids: readonly NodeId[]): Sentence {
   const say = sayer(game);
   return sentence(capital(say.names(ids, ids.length)), ids.length === 1 ? ' is' : ' are', ' never reached.');
-}
-
-export function boxCount(boxes: number): string {
-  return count(boxes, 'box', 'boxes');
 }

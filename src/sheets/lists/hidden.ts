@@ -7,7 +7,8 @@ import type { Caption } from '../../map/layout.ts';
 import { byFirstUse, whereaboutsOf } from './whereabouts.ts';
 
 export interface SpotEntry {
-  readonly spot: NodeId | Caption;
+  /** Told apart, because a node may have the id of a caption. */
+  readonly spot: { readonly place: NodeId } | { readonly caption: Caption };
   /** What has to be done or had before the place can be searched. */
   readonly openers: readonly NodeId[];
   /** How many of them are enough; undefined: all are needed. */
@@ -38,7 +39,7 @@ export function spotEntries(assessment: Assessment): SpotEntry[] {
     const openers = Array.from(rowOf(network.needs, place));
     const need = network.k[place] ?? 0;
     return {
-      spot: context.idOf(place),
+      spot: { place: context.idOf(place) },
       openers: openers.map(context.idOf),
       need: need < openers.length ? need : undefined,
       things: inOrder(Array.from(rowOf(network.contents, place))),
@@ -46,7 +47,7 @@ export function spotEntries(assessment: Assessment): SpotEntry[] {
   });
   for (const [caption, nodes] of loose) {
     if (nodes.length === 0) continue;
-    spots.push({ spot: caption, openers: [], need: undefined, things: inOrder(nodes) });
+    spots.push({ spot: { caption }, openers: [], need: undefined, things: inOrder(nodes) });
   }
   return spots;
 }

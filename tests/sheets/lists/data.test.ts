@@ -145,11 +145,11 @@ describe('what lies in what', () => {
 describe('what is hidden where', () => {
   it('has places by first search, then the tables, hands, and what the teacher keeps', () => {
     expect(spotEntries(small)).toEqual([
-      { spot: 'shelf', openers: [], need: undefined, things: ['note', 'tin'] },
-      { spot: 'tables', openers: [], need: undefined, things: ['chest'] },
-      { spot: 'given', openers: [], need: undefined, things: ['badge'] },
+      { spot: { place: 'shelf' }, openers: [], need: undefined, things: ['note', 'tin'] },
+      { spot: { caption: 'tables' }, openers: [], need: undefined, things: ['chest'] },
+      { spot: { caption: 'given' }, openers: [], need: undefined, things: ['badge'] },
     ]);
-    const globe = spotEntries(hall).find(({ spot }) => spot === 'globe');
+    const globe = spotEntries(hall).find(({ spot }) => 'place' in spot && spot.place === 'globe');
     expect(globe?.openers).toEqual(['findbox']);
   });
 

@@ -1,0 +1,122 @@
+/** Codes of all locks, drawn: a row for each lock. */
+import { lessonOf } from '../../game/defaults.ts';
+import { findingSentence } from '../../words/findings/index.ts';
+import { COLUMNS, INTRO, NEVER_OPENS, NO_LOCKS, openerLines, whereText } from '../../words/lists.ts';
+import { sayer } from '../../words/say.ts';
+import type { Row, Strip } from '../flow.ts';
+import { TICK } from '../marks.ts';
+import { plainText, prose } from '../prose.ts';
+import { type LockEntry, lockEntries } from './codes.ts';
+import { columnsOf, headsRow, type ListContent, type ListFrame, saidAlone } from './page.ts';
+import {
+  directionCodes,
+  lockTypeStrips,
+  numberStrip,
+  plateStrips,
+  ruleStrip,
+  space,
+  tickStrip,
+} from './parts.ts';
+import { NOTE, SMALL, TEXT } from './type.ts';
+import { whereaboutsOf } from './whereabouts.ts';
+
+const NUMBER = 28;
+const TICKS = 30;
+
+export function codesPage(frame: ListFrame): ListContent {
+  const { assessment, options, paper } = frame;
+  const { left, right } = columnsOf(paper);
+  const end = options.ticks ? right - 2 * TICKS : right;
+  const wide = end - left - NUMBER;
+  const box = left + NUMBER;
+  const code = box + wide * 0.36;
+  const from = code + wide * 0.35;
+  const columns: Columns = {
+    left,
+    right,
+    box,
+    code,
+    from,
+    end,
+    ticks: options.ticks ? [end + TICKS * 0.5, end + TICKS * 1.5].map((middle) => middle - TICK / 2) : [],
+  };
+  const entries = lockEntries(assessment);
+  const directions = directionCodes(assessment);
+  const heads = headsRow(
+    [
+      { x: box, text: COLUMNS.lock },
+      { x: code, text: COLUMNS.code },
+      { x: from, text: COLUMNS.openers },
+      ...columns.ticks.map((x, i) => ({
+        x: x + TICK / 2,
+        text: i === 0 ? COLUMNS.set : COLUMNS.tried,
+        align: 'middle' as const,
+      })),
+    ],
+    { left, right },
+  );
+  const rows = entries.map((entry) => lockRow(frame, entry, columns, directions));
+  return {
+    name: 'codes',
+    intro: [INTRO.codes(lessonOf(assessment.game).teams)],
+    flow: rows.length > 0 ? { heads, sections: [{ rows }] } : { sections: [saidAlone(NO_LOCKS, paper)] },
+  };
+}
+
+interface Columns {
+  readonly left: number;
+  readonly right: number;
+  readonly box: number;
+  readonly code: number;
+  readonly from: number;
+  readonly end: number;
+  /** Of 'set' and of 'tried'. */
+  readonly ticks: readonly number[];
+}
+
+const GAP = 10;
+
+function lockRow(
+  { assessment }: ListFrame,
+  entry: LockEntry,
+  { left, right, box, code, from, end, ticks }: Columns,
+  directions: ReadonlySet<string>,
+): Row {
+  const { lock, number, opens, setting, openers, need, findings } = entry;
+  const { game } = assessment;
+  const node = game.nodes.get(lock);
+  const on = node?.kind === 'fastener' ? node.on : lock;
+  const where = whereText(assessment, whereaboutsOf(assessment, on));
+  const name = prose(sayer(game).name(on), box, code - box - GAP, TEXT);
+  const lies = prose(where, box, code - box - GAP, NOTE);
+  const isSet = setting.set === 'code' || setting.set === 'missing';
+  const lines = openerLines(assessment, openers, need);
+  return {
+    before: 7,
+    cells: [
+      number > 0 ? [space(1), numberStrip(number, left, lock, 17)] : [],
+      [space(3), ...name, ...lies],
+      [
+        ...plateStrips(assessment, lock, setting, code, from - code - GAP),
+        ...lockTypeStrips(assessment, lock, code, from - code - GAP),
+      ],
+      [
+        space(3),
+        ...lines.flatMap((line) => prose(line, from, end - from - GAP, { ...SMALL, names: 'regular' })),
+      ],
+      [space(3), tickStrip(isSet ? ticks : ticks.slice(1), lock)],
+    ],
+    below: [
+      ...(opens ? [] : prose(plainText(NEVER_OPENS), box, right - box, { ...SMALL, ink: 'stop' })),
+      ...findings.flatMap((finding): Strip[] => [
+        space(3),
+        ...prose(findingSentence(game, finding), box, right - box, {
+          ...SMALL,
+          ink: finding.level === 'stops' ? 'stop' : 'second',
+          directions,
+        }),
+      ]),
+      ruleStrip(left, right),
+    ],
+  };
+}

@@ -1,0 +1,90 @@
+/** What lies in what, drawn: each box as a tray with what belongs in it, then its locks. */
+import { lessonOf } from '../../game/defaults.ts';
+import type { NodeId } from '../../game/model.ts';
+import { packingCautions } from '../../words/cautions.ts';
+import { findingSentence } from '../../words/findings/index.ts';
+import { INTRO, lockShut, NO_BOXES, PACKING, thingText, whereText } from '../../words/lists.ts';
+import { sayer } from '../../words/say.ts';
+import type { Row, Section } from '../flow.ts';
+import { plainText, prose } from '../prose.ts';
+import { type LockEntry, lockEntries } from './codes.ts';
+import { type BoxEntry, boxEntries } from './contents.ts';
+import { noteOf } from './notes.ts';
+import { columnsOf, type ListContent, type ListFrame, saidAlone } from './page.ts';
+import { plateStrips, space, tickStrip } from './parts.ts';
+import { thingRow } from './thing-row.ts';
+import { boxBackdrop, headingRow, setTicks } from './trays.ts';
+import { NOTE, TRAY_PAD } from './type.ts';
+import { whereaboutsOf } from './whereabouts.ts';
+
+export function contentsPage(frame: ListFrame): ListContent {
+  const { assessment, options, paper } = frame;
+  const { game } = assessment;
+  const locks = new Map(lockEntries(assessment).map((entry) => [entry.lock, entry]));
+  const notes = noteOf(assessment, options.codes);
+  const sections = boxEntries(assessment).map((entry) => boxSection(frame, entry, locks, notes));
+  return {
+    name: 'contents',
+    intro: [INTRO.contents(lessonOf(game).teams), packingCautions(game)],
+    flow: { sections: sections.length > 0 ? sections : [saidAlone(NO_BOXES, paper)] },
+  };
+}
+
+/** Of the plates in a box. */
+const PLATE_WIDTH = 168;
+
+function boxSection(
+  { assessment, options, paper }: ListFrame,
+  { box, things, boxes, locks, shutIn }: BoxEntry,
+  lockOf: ReadonlyMap<NodeId, LockEntry>,
+  notes: (id: NodeId) => string | undefined,
+): Section {
+  const { game } = assessment;
+  const columns = columnsOf(paper);
+  const left = columns.left + TRAY_PAD;
+  const right = columns.right - TRAY_PAD;
+  const ticks = setTicks(lessonOf(game).teams, right, options.ticks);
+
+  const thing = (id: NodeId, told: string, note: string | undefined) =>
+    thingRow(assessment, { id, told, note, left, ticks });
+  const contents = [
+    ...things.map((id) => thing(id, thingText(assessment, id), notes(id))),
+    ...boxes.map((id) => thing(id, PACKING.packed, undefined)),
+  ];
+  const nothing: Row = { before: 3, cells: [prose([PACKING.empty], left, right - left, NOTE)] };
+
+  const lock = (id: NodeId): Row => {
+    const setting = lockOf.get(id)?.setting;
+    const keys = setting?.set === 'key' ? setting.keys : [];
+    const [key] = keys;
+    const keyLies = key === undefined ? [] : whereText(assessment, whereaboutsOf(assessment, key));
+    const text = left + (options.codes ? PLATE_WIDTH : 20) + 8;
+    return {
+      before: 5,
+      cells: [
+        plateStrips(assessment, id, options.codes ? setting : undefined, left, PLATE_WIDTH),
+        [space(4), ...prose(lockShut(assessment, id, keys, keyLies), text, ticks.left - 8 - text, NOTE)],
+        [space(3), tickStrip(ticks.xs, id)],
+      ],
+    };
+  };
+  const rings = shutIn.map(
+    (finding): Row => ({
+      before: 4,
+      cells: [prose(findingSentence(game, finding), left, right - left, { ...NOTE, ink: 'stop' })],
+    }),
+  );
+
+  const note = notes(box);
+  const told = [
+    whereText(assessment, whereaboutsOf(assessment, box)),
+    note === undefined ? [] : plainText(note),
+  ];
+  const heading = { name: sayer(game).name(box), told, left, right, ticks };
+  return {
+    heading: (continued) => headingRow(heading, continued),
+    rows: [...(contents.length > 0 ? contents : [nothing]), ...locks.map(lock), ...rings],
+    backdrop: boxBackdrop(columns.left, columns.right, box),
+    padding: 9,
+  };
+}

@@ -1,0 +1,87 @@
+/** What is hidden where, drawn: each place as its tray, with the spot in the teacher's words. */
+import type { Assessment } from '../../findings/assess.ts';
+import { lessonOf } from '../../game/defaults.ts';
+import type { NodeId } from '../../game/model.ts';
+import { hidingCautions } from '../../words/cautions.ts';
+import {
+  givenAfter,
+  HIDDEN,
+  INTRO,
+  NOTHING_HIDDEN,
+  spotCaption,
+  spotOpens,
+  thingText,
+} from '../../words/lists.ts';
+import { sayer } from '../../words/say.ts';
+import { plain } from '../../words/sentence.ts';
+import type { Section } from '../flow.ts';
+import { plainText, prose } from '../prose.ts';
+import { type SpotEntry, spotEntries } from './hidden.ts';
+import { noteOf } from './notes.ts';
+import { columnsOf, type ListContent, type ListFrame, saidAlone } from './page.ts';
+import { numberStrip } from './parts.ts';
+import { thingRow } from './thing-row.ts';
+import { groupBackdrop, headingRow, placeBackdrop, setTicks, type TrayHeading } from './trays.ts';
+import { HEADING, NOTE, TRAY_PAD } from './type.ts';
+import { whereaboutsOf } from './whereabouts.ts';
+
+export function hiddenPage(frame: ListFrame): ListContent {
+  const { assessment, options, paper } = frame;
+  const notes = noteOf(assessment, options.codes);
+  const sections = spotEntries(assessment).map((entry) => spotSection(frame, entry, notes));
+  return {
+    name: 'hidden',
+    intro: [INTRO.hidden(lessonOf(assessment.game).teams), hidingCautions()],
+    flow: { sections: sections.length > 0 ? sections : [saidAlone(NOTHING_HIDDEN, paper)] },
+  };
+}
+
+function spotSection(frame: ListFrame, entry: SpotEntry, notes: (id: NodeId) => string | undefined): Section {
+  const { assessment, options, paper } = frame;
+  const columns = columnsOf(paper);
+  const left = columns.left + TRAY_PAD;
+  const right = columns.right - TRAY_PAD;
+  const ticks = setTicks(lessonOf(assessment.game).teams, right, options.ticks);
+  const rows = entry.things.map((id) =>
+    thingRow(assessment, { id, told: toldOf(assessment, id), note: notes(id), left, ticks }),
+  );
+  const nothing = { before: 3, cells: [prose([HIDDEN.empty], left, right - left, NOTE)] };
+  const heading: TrayHeading = { ...headOf(assessment, entry, notes, left), left, right, ticks };
+  const { spot } = entry;
+  return {
+    heading: (continued) => headingRow(heading, continued),
+    rows: rows.length > 0 ? rows : [nothing],
+    backdrop:
+      'place' in spot
+        ? placeBackdrop(columns.left, columns.right, spot.place)
+        : groupBackdrop(columns.left, columns.right),
+    padding: 9,
+  };
+}
+
+function headOf(
+  assessment: Assessment,
+  entry: SpotEntry,
+  notes: (id: NodeId) => string | undefined,
+  left: number,
+): Pick<TrayHeading, 'name' | 'mark' | 'told'> {
+  const { spot } = entry;
+  if ('caption' in spot) return { name: [{ strong: spotCaption(spot.caption) }], told: [] };
+  const { game, network, measures } = assessment;
+  const number = measures.number[network.index.get(spot.place) ?? -1] ?? 0;
+  const note = notes(spot.place);
+  return {
+    name: sayer(game).name(spot.place),
+    ...(number > 0 && { mark: { width: 24, strip: numberStrip(number, left, spot.place, HEADING.leading) } }),
+    told: [...(note === undefined ? [] : [plainText(note)]), spotOpens(assessment, entry)],
+  };
+}
+
+/** What it is, and for what the teacher keeps, when it is handed over. */
+function toldOf(assessment: Assessment, id: NodeId): string {
+  const { holders, caption, givenBy } = whereaboutsOf(assessment, id);
+  const what = thingText(assessment, id);
+  return holders.length === 0 && caption === 'given'
+    ? `${what}, ${plain(givenAfter(assessment, givenBy))}`
+    : what;
+}

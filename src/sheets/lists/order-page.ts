@@ -1,0 +1,110 @@
+/** The order of play in sentences, drawn: a row for each step, then what is never reached. */
+import { findingSentence } from '../../words/findings/index.ts';
+import { COLUMNS, INTRO, neverReachedText, ORDER } from '../../words/lists.ts';
+import { sentence } from '../../words/say.ts';
+import type { Row, Section, Strip } from '../flow.ts';
+import { textMark } from '../marks.ts';
+import { plainText, prose } from '../prose.ts';
+import { type OrderList, orderList, type StepEntry } from './order.ts';
+import { columnsOf, headsRow, type ListContent, type ListFrame, saidAlone } from './page.ts';
+import { directionCodes, numberStrip, ruleStrip, space } from './parts.ts';
+import { HEADING, NOTE, SMALL, TEXT } from './type.ts';
+
+const NUMBER = 28;
+const TIME = 52;
+
+export function orderPage(frame: ListFrame): ListContent {
+  const { assessment, options, paper } = frame;
+  const { left, right } = columnsOf(paper);
+  const list = orderList(assessment, options);
+  const directions = directionCodes(assessment);
+  const rows = list.steps.map((step) => stepRow(frame, step, directions));
+  const heads = headsRow(
+    [
+      { x: left + NUMBER, text: COLUMNS.step },
+      ...(options.times ? [{ x: right, text: COLUMNS.minutes, align: 'end' as const }] : []),
+    ],
+    { left, right },
+  );
+  const sections: Section[] = [
+    rows.length > 0 ? { rows } : saidAlone(ORDER.noSteps, paper),
+    ...neverReached(frame, list, directions),
+  ];
+  return {
+    name: 'order',
+    intro: [INTRO.order(options.rescue, options.times)],
+    flow: rows.length > 0 ? { heads, sections } : { sections },
+  };
+}
+
+function stepRow(
+  { options, paper }: ListFrame,
+  { line, rescue, note }: StepEntry,
+  directions: ReadonlySet<string>,
+): Row {
+  const { left, right } = columnsOf(paper);
+  const x = left + NUMBER;
+  const width = right - x - (options.times ? TIME : 0);
+  const time: Strip = {
+    height: TEXT.leading,
+    marks: [
+      textMark(line.minutes, { x: right, y: 10 }, { size: 9, role: 'minutes', align: 'end', of: line.node }),
+    ],
+  };
+  return {
+    before: 6,
+    cells: [
+      [numberStrip(line.number, left, line.node, 17)],
+      [
+        space(2),
+        ...prose(line.title, x, width, { ...TEXT, weight: 'strong' }),
+        ...prose(line.reason, x, width, { ...SMALL, directions }),
+        ...(rescue.length === 0
+          ? []
+          : [
+              space(1.5),
+              ...prose(sentence({ strong: ORDER.rescue }, rescue), x, width, {
+                ...SMALL,
+                names: 'regular',
+                role: 'rescue',
+                directions,
+              }),
+            ]),
+        ...(note === undefined ? [] : [space(1.5), ...prose(plainText(note), x, width, NOTE)]),
+      ],
+      options.times ? [space(2), time] : [],
+    ],
+    below: [ruleStrip(left, right)],
+  };
+}
+
+function neverReached(
+  { assessment, options, paper }: ListFrame,
+  { unreached, blocks }: OrderList,
+  directions: ReadonlySet<string>,
+): Section[] {
+  if (unreached.length === 0) return [];
+  const { left, right } = columnsOf(paper);
+  const wide = right - left;
+  const style = { ...SMALL, directions };
+  const why = options.codes || blocks.length > 0 ? blocks : [];
+  return [
+    {
+      heading: () => ({
+        before: 16,
+        cells: [
+          [...prose([{ strong: ORDER.neverReached }], left, wide, { ...HEADING, ink: 'stop' }), space(2)],
+        ],
+      }),
+      rows: [
+        ...why.map(
+          (finding): Row => ({
+            before: 3,
+            cells: [prose(findingSentence(assessment.game, finding), left, wide, style)],
+          }),
+        ),
+        { before: 5, cells: [prose(neverReachedText(assessment, unreached), left, wide, style)] },
+      ],
+    },
+  ];
+}

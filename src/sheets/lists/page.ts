@@ -1,0 +1,149 @@
+/** A list on its pages: title, what the list is for, columns, and a margin left free for pencil notes. */
+import type { Assessment } from '../../findings/assess.ts';
+import { lessonOf } from '../../game/defaults.ts';
+import { COLUMNS, CONTINUED } from '../../words/lists.ts';
+import { TITLE } from '../../words/screen.ts';
+import type { Sentence } from '../../words/sentence.ts';
+import { CANNOT_BE_WON, lessonText, SHEET_TITLES } from '../../words/sheets.ts';
+import { verdictOf } from '../../words/verdict.ts';
+import type { Drawing, Mark } from '../drawing.ts';
+import { type Flow, paginate, type Row, type Section, type Strip, stripsHeight } from '../flow.ts';
+import { FOOT_HEIGHT } from '../foot.ts';
+import { movedDown, rectangle, rule, textMark } from '../marks.ts';
+import { millimetres, type Paper } from '../paper.ts';
+import { plainText, prose } from '../prose.ts';
+import type { SheetName, SheetOptions } from '../sheet.ts';
+import { SMALL, TEXT } from './type.ts';
+
+/** Left and right edge of what is printed. */
+export interface Columns {
+  readonly left: number;
+  readonly right: number;
+}
+
+/** At the outer edge, beside the margin of every page. */
+const PENCIL = millimetres(20);
+const PENCIL_GAP = millimetres(4);
+
+export function columnsOf(paper: Paper): Columns {
+  return { left: paper.margin, right: paper.width - paper.margin - PENCIL };
+}
+
+export interface ListContent {
+  readonly name: SheetName;
+  /** Under the title; a paragraph each. */
+  readonly intro: readonly string[];
+  readonly flow: Flow;
+}
+
+export interface ListFrame {
+  readonly assessment: Assessment;
+  readonly options: SheetOptions;
+  readonly paper: Paper;
+}
+
+/** Without the foot, which knows how many pages there are in all. */
+export function listPages(content: ListContent, frame: ListFrame): Drawing[] {
+  const { paper } = frame;
+  const { margin, width, height } = paper;
+  const head = headStrips(content, frame);
+  const again = againStrips(content, paper);
+  const pages = paginate(content.flow, {
+    first: margin + stripsHeight(head),
+    others: margin + stripsHeight(again),
+    bottom: height - margin - FOOT_HEIGHT,
+  });
+  return pages.map((marks, page) => ({
+    width,
+    height,
+    marks: [...stacked(page === 0 ? head : again, margin), ...pencilMargin(paper), ...marks],
+  }));
+}
+
+function stacked(strips: readonly Strip[], top: number): Mark[] {
+  let y = top;
+  return strips.flatMap((strip) => {
+    const marks = strip.marks.map((mark) => movedDown(mark, y));
+    y += strip.height;
+    return marks;
+  });
+}
+
+const space = (height: number): Strip => ({ height, marks: [] });
+
+/** A game cannot be put on paper without its name; one without a title says so. */
+export function titleOf({ game }: Assessment): string {
+  const title = game.head.title?.trim() ?? '';
+  return title === '' ? TITLE.nameless : title;
+}
+
+function headStrips({ name, intro }: ListContent, { assessment, options, paper }: ListFrame): Strip[] {
+  const { left, right } = columnsOf(paper);
+  const wide = right - left;
+  const title = prose([{ strong: SHEET_TITLES[name] }], left, wide, { size: 19, leading: 23 });
+  const game = prose(
+    [{ node: '', text: titleOf(assessment) }, ` · ${lessonText(lessonOf(assessment.game))}`],
+    left,
+    wide,
+    TEXT,
+  );
+  const paragraphs = intro
+    .filter((text) => text !== '')
+    .flatMap((text) => [space(5), ...prose(plainText(text), left, wide, { ...SMALL, ink: 'second' })]);
+  return [...title, ...game, ...band(assessment, options, left, right), ...paragraphs, space(10)];
+}
+
+/** A game that cannot be won says so on whatever is printed of it. */
+function band(assessment: Assessment, options: SheetOptions, left: number, right: number): Strip[] {
+  const verdict = verdictOf(assessment, undefined);
+  if (verdict.tone !== 'stops') return [];
+  const said: Sentence = options.codes ? verdict.first : [{ strong: CANNOT_BE_WON }];
+  const lines = prose(said, left + 10, right - left - 18, TEXT);
+  const height = stripsHeight(lines) + 8;
+  const marks: Mark[] = [
+    { mark: 'area', role: 'plain', corners: rectangle(left, 0, right - left, height), fill: 'stopSoft' },
+    { mark: 'area', role: 'plain', corners: rectangle(left, 0, 3, height), fill: 'stop' },
+    ...stacked(lines, 4),
+  ];
+  return [space(7), { height, marks }];
+}
+
+function againStrips({ name }: ListContent, paper: Paper): Strip[] {
+  const { left, right } = columnsOf(paper);
+  return [...prose([{ strong: SHEET_TITLES[name] }, `, ${CONTINUED}`], left, right - left, TEXT), space(8)];
+}
+
+function pencilMargin(paper: Paper): Mark[] {
+  const { right } = columnsOf(paper);
+  const x = right + PENCIL_GAP;
+  const top = paper.margin;
+  const bottom = paper.height - paper.margin - FOOT_HEIGHT;
+  return [
+    rule({ x, y: top }, { x, y: bottom }, 0.5, 'hair', [0.5, 3]),
+    textMark(COLUMNS.pencil, { x: x + 6, y: top + 8 }, { size: 8, ink: 'second' }),
+  ];
+}
+
+/** A list that has nothing to list says so. */
+export function saidAlone(text: string, paper: Paper): Section {
+  const { left, right } = columnsOf(paper);
+  return { rows: [{ before: 0, cells: [prose([text], left, right - left, TEXT)] }] };
+}
+
+/** Heads of columns over a line. */
+export function headsRow(
+  heads: readonly {
+    readonly x: number;
+    readonly text: string;
+    readonly align?: 'start' | 'middle' | 'end';
+  }[],
+  { left, right }: Columns,
+): Row {
+  const marks = heads.map(({ x, text, align = 'start' }) =>
+    textMark(text, { x, y: 8 }, { size: 8, weight: 'strong', ink: 'second', align }),
+  );
+  return {
+    before: 0,
+    cells: [[{ height: 18, marks: [...marks, rule({ x: left, y: 12 }, { x: right, y: 12 }, 1, 'ink')] }]],
+  };
+}

@@ -1,0 +1,244 @@
+/** What the lists are made of: numbers in circles, signs, plates of locks, boxes to be ticked. */
+import type { Assessment } from '../../findings/assess.ts';
+import { codeOf } from '../../game/codes.ts';
+import type { NodeId } from '../../game/model.ts';
+import { directionNodes } from '../../map/code.ts';
+import { textWidth } from '../../type/text.ts';
+import { lockText, NOTHING_TO_SET } from '../../words/lists.ts';
+import { sayer } from '../../words/say.ts';
+import type { Mark, TextMark } from '../drawing.ts';
+import type { Strip } from '../flow.ts';
+import { movedDown, rectangle, rule, TICK, textMark, tickBox } from '../marks.ts';
+import { prose } from '../prose.ts';
+import { lockSign, type SignName } from '../signs.ts';
+import type { Setting } from './codes.ts';
+import { CODE, SIGN, SMALL, TEXT } from './type.ts';
+
+export const space = (height: number): Strip => ({ height, marks: [] });
+
+const CIRCLE = 8.5;
+
+/** The number of a step in its circle, its middle on the middle of a line of text. */
+export function numberStrip(number: number, x: number, of: NodeId, height: number = TEXT.leading): Strip {
+  const digits = String(number).length;
+  const half = digits > 2 ? CIRCLE + (digits - 2) * 2.5 : CIRCLE;
+  const middle = height / 2;
+  return {
+    height: Math.max(height, 2 * CIRCLE),
+    marks: [
+      {
+        mark: 'area',
+        role: 'step',
+        of,
+        corners: rectangle(x, middle - CIRCLE, 2 * half, 2 * CIRCLE),
+        rounded: CIRCLE,
+        fill: 'ink',
+      },
+      textMark(
+        String(number),
+        { x: x + half, y: middle + 3.2 },
+        { size: 9, weight: 'strong', role: 'step', ink: 'paper', align: 'middle', of },
+      ),
+    ],
+  };
+}
+
+export function signStrip(sign: SignName, x: number, of: NodeId, height: number = TEXT.leading): Strip {
+  return {
+    height,
+    marks: [{ mark: 'sign', sign, x, y: (height - SIGN) / 2, size: SIGN, ink: 'ink', of }],
+  };
+}
+
+/** One box for each x, on the middle of a line. */
+export function tickStrip(xs: readonly number[], of: NodeId, height: number = TEXT.leading): Strip {
+  return { height: Math.max(height, TICK), marks: xs.map((x) => tickBox(x, (height - TICK) / 2, of)) };
+}
+
+/** Codes and answers of the game that are directions. */
+export function directionCodes({ game }: Assessment): ReadonlySet<string> {
+  const codes = new Set<string>();
+  for (const id of directionNodes(game)) {
+    const code = codeOf(game, id);
+    if (code !== undefined) codes.add(code);
+  }
+  return codes;
+}
+
+const PLATE_PAD = 4;
+const ARROW = 12;
+const ARROWS: ReadonlyMap<string, SignName> = new Map([
+  ['U', 'up'],
+  ['D', 'down'],
+  ['L', 'left'],
+  ['R', 'right'],
+]);
+
+/** A lock as a plate: its sign, and what it is set to; without a setting the sign alone. No wider than `width`. */
+export function plateStrips(
+  assessment: Assessment,
+  lock: NodeId,
+  setting: Setting | undefined,
+  x: number,
+  width: number,
+): Strip[] {
+  const node = assessment.game.nodes.get(lock);
+  const sign = lockSign(node?.kind === 'fastener' ? node.type : undefined);
+  const from = x + PLATE_PAD + SIGN + (setting ? 6 : 0);
+  const room = width - (from - x) - PLATE_PAD;
+  const lines = setting
+    ? settingLines(assessment, lock, setting, from, room)
+    : [{ height: CODE.leading, marks: [], end: from }];
+  const widest = Math.max(...lines.map(({ end }) => end));
+  const height = lines.reduce((sum, line) => sum + line.height, 0);
+  const plate: Mark[] = [
+    {
+      mark: 'area',
+      role: 'plate',
+      of: lock,
+      corners: rectangle(x, 0, widest + PLATE_PAD + 1 - x, height),
+      rounded: 2.5,
+      fill: 'metalSoft',
+      stroke: 'metal',
+      width: 0.9,
+    },
+    { mark: 'sign', sign, x: x + PLATE_PAD, y: (CODE.leading - SIGN) / 2, size: SIGN, ink: 'ink', of: lock },
+  ];
+  let y = 0;
+  const inside = lines.flatMap((line) => {
+    const marks = line.marks.map((mark) => movedDown(mark, y));
+    y += line.height;
+    return marks;
+  });
+  return [{ height, marks: [...plate, ...inside] }];
+}
+
+interface SettingLine {
+  readonly height: number;
+  readonly marks: readonly Mark[];
+  readonly end: number;
+}
+
+function settingLines(
+  assessment: Assessment,
+  lock: NodeId,
+  setting: Setting,
+  x: number,
+  room: number,
+): SettingLine[] {
+  switch (setting.set) {
+    case 'code':
+      return setting.directions
+        ? arrowLines(setting.words.flat(), lock, x, room)
+        : codeLines(setting.words, lock, x, room);
+    case 'key':
+      return proseLines(prose(sayer(assessment.game).names(setting.keys, 9), x, room, TEXT));
+    case 'nothing':
+      return proseLines(prose([NOTHING_TO_SET], x, room, { ...TEXT, ink: 'second' }));
+    case 'missing': {
+      const end = x + Math.min(room, 84);
+      return [
+        {
+          height: CODE.leading,
+          end,
+          marks: [rule({ x, y: 14 }, { x: end, y: 14 }, 0.9, 'ink', [0.9, 2.2])],
+        },
+      ];
+    }
+  }
+}
+
+function proseLines(strips: readonly Strip[]): SettingLine[] {
+  return strips.map(({ marks }) => {
+    const texts = marks.filter((mark): mark is TextMark => mark.mark === 'text');
+    return {
+      height: CODE.leading,
+      marks: marks.map((mark) => movedDown(mark, (CODE.leading - TEXT.leading) / 2)),
+      end: Math.max(0, ...texts.map((text) => text.x + text.width)),
+    };
+  });
+}
+
+const CODE_STYLE = { size: CODE.size, weight: 'strong', family: 'codes', spacing: CODE.spacing } as const;
+const BASE = CODE.leading / 2 + CODE.size * 0.34;
+
+/** Symbols of a code in lines: broken between words where that fits, else between any two symbols. */
+function codeLines(
+  words: readonly (readonly string[])[],
+  lock: NodeId,
+  x: number,
+  room: number,
+): SettingLine[] {
+  const lines: string[] = [];
+  let line = '';
+  let used = 0;
+  const end = () => {
+    if (line !== '') lines.push(line);
+    line = '';
+    used = 0;
+  };
+  const gap = textWidth(' ', CODE_STYLE);
+  for (const word of words) {
+    const widths = word.map((symbol) => textWidth(symbol, CODE_STYLE));
+    const whole = widths.reduce((sum, width) => sum + width, 0);
+    if (line !== '' && used + gap + whole > room) end();
+    if (line !== '') {
+      line += ' ';
+      used += gap;
+    }
+    for (const [i, symbol] of word.entries()) {
+      const width = widths[i] ?? 0;
+      if (line !== '' && used + width > room) end();
+      line += symbol;
+      used += width;
+    }
+  }
+  end();
+  return lines.map((text) => {
+    const mark = textMark(text, { x, y: BASE }, { ...CODE_STYLE, role: 'code', of: lock });
+    return { height: CODE.leading, marks: [mark], end: x + mark.width - CODE.spacing };
+  });
+}
+
+/** Each direction as an arrow with its letter. */
+function arrowLines(symbols: readonly string[], lock: NodeId, x: number, room: number): SettingLine[] {
+  const letter = textWidth('U', CODE_STYLE);
+  const step = ARROW + letter + 4;
+  const perLine = Math.max(1, Math.floor(room / step));
+  const lines: SettingLine[] = [];
+  for (let start = 0; start < symbols.length; start += perLine) {
+    const some = symbols.slice(start, start + perLine);
+    const marks = some.flatMap((symbol, i): Mark[] => {
+      const at = x + i * step;
+      const sign = ARROWS.get(symbol);
+      return [
+        ...(sign === undefined
+          ? []
+          : [
+              {
+                mark: 'sign' as const,
+                sign,
+                x: at,
+                y: (CODE.leading - ARROW) / 2,
+                size: ARROW,
+                ink: 'ink' as const,
+                of: lock,
+              },
+            ]),
+        textMark(symbol, { x: at + ARROW + 1, y: BASE }, { ...CODE_STYLE, role: 'code', of: lock }),
+      ];
+    });
+    lines.push({ height: CODE.leading, marks, end: x + some.length * step - 4 });
+  }
+  return lines;
+}
+
+/** 'number lock' under its plate. */
+export function lockTypeStrips(assessment: Assessment, lock: NodeId, x: number, width: number): Strip[] {
+  return [space(2), ...prose([lockText(assessment, lock)], x, width, { ...SMALL, ink: 'second' })];
+}
+
+/** A hair line under a row. */
+export function ruleStrip(left: number, right: number, height = 6): Strip {
+  return { height, marks: [rule({ x: left, y: height }, { x: right, y: height }, 0.5, 'hair')] };
+}
