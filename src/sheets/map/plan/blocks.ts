@@ -5,8 +5,8 @@ import type { MeasuredBar, MeasuredTray, Metrics, Tellings } from '../content.ts
 import { nodesOf, type Part, tellingsOf } from './part.ts';
 
 /** Between trays, and between bars, in sizes of the type. */
-const TRAY_GAP = 0.9;
-const BAR_GAP = 0.75;
+export const TRAY_GAP = 0.9;
+export const BAR_GAP = 0.75;
 /** Room for the arrow from a bar to the next. */
 const ARROW_GAP = 15;
 
@@ -105,7 +105,8 @@ export function spineOf(
     if (a.block < bars && b.block < bars) arrows.add(a.block);
     else ties.push({ from: a.block, fromY: a.y, to: b.block, toY: b.y });
   }
-  const band: Band = { top: part.top, bottom: part.bottom };
+  const { top, bottom, reach } = part.area;
+  const band: Band = { top, bottom };
   return {
     blocks: heights.map((height) => ({ height })),
     bars,
@@ -116,6 +117,6 @@ export function spineOf(
     },
     unit: size,
     bands: { left: band, spine: band, right: band },
-    costs: { reach: part.reach / size },
+    costs: { reach: reach / size },
   };
 }

@@ -103,7 +103,7 @@ export function draw(heights: Heights, geometry: Geometry): Lines {
   const clash = channels.filter(({ tracked }) => tracked.clashes > 0);
   const crossings = channels.reduce((sum, { tracked }) => sum + tracked.crossings, 0);
   const wrong =
-    clash.length > 0 ? clash : narrow.length > 0 ? narrow : crossings > part.crossings ? channels : [];
+    clash.length > 0 ? clash : narrow.length > 0 ? narrow : crossings > part.area.crossings ? channels : [];
   return {
     lines: [
       ...channels.flatMap(({ side, nets, tracked, channel }) => linesOf(nets, tracked, channel, side)),

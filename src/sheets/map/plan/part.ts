@@ -1,24 +1,20 @@
-/** A part of the map (a page, or half of one): what stands in it, its links, and the frame that it has to fit into. */
+/** A part of the map (a page, or half of one): what stands in it, its links, and the area that it has to fit into. */
 import type { LinkId, NodeId } from '../../../game/model.ts';
-import type { Side } from '../../../map/layout.ts';
-import type { Elsewhere, MapContent, PageLink, RescueNote, Told, Tray } from '../content.ts';
+import type { Elsewhere, MapContent, PageLink, RescueNote, Tellings, Told, Tray } from '../content.ts';
+import type { Area } from './areas.ts';
 
-export interface Part {
-  readonly content: MapContent;
+/** What stands in a part. */
+export interface Share {
   readonly bars: readonly NodeId[];
   readonly trays: readonly Tray[];
+}
+
+export interface Part extends Share {
+  readonly content: MapContent;
   readonly notes: readonly RescueNote[];
   /** With at least one end in this part. */
   readonly links: readonly PageLink[];
-  readonly x: number;
-  readonly width: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly noteSides: readonly Side[];
-  /** A line whose ends are farther apart in height is told. */
-  readonly reach: number;
-  /** No more crossings than this. */
-  readonly crossings: number;
+  readonly area: Area;
   /** For a node of another part. */
   readonly elsewhere: (id: NodeId) => Elsewhere | undefined;
 }
@@ -32,7 +28,7 @@ export function* nodesOf(tray: Tray): Generator<NodeId> {
 }
 
 /** What is told at each node of the part. */
-export function tellingsOf(part: Part, told: ReadonlySet<LinkId>): ReadonlyMap<NodeId, readonly Told[]> {
+export function tellingsOf(part: Part, told: ReadonlySet<LinkId>): Tellings {
   const tellings = new Map<NodeId, Told[]>();
   const tell = (at: NodeId, link: LinkId, other: NodeId, otherEnd: 'from' | 'to') => {
     if (part.elsewhere(at)) return;
@@ -47,4 +43,14 @@ export function tellingsOf(part: Part, told: ReadonlySet<LinkId>): ReadonlyMap<N
     tell(to, id, from, 'from');
   }
   return tellings;
+}
+
+/** In which share each node stands. */
+export function placesOf(shares: readonly Share[]): ReadonlyMap<NodeId, number> {
+  const places = new Map<NodeId, number>();
+  for (const [i, { bars, trays }] of shares.entries()) {
+    for (const id of bars) places.set(id, i);
+    for (const tray of trays) for (const id of nodesOf(tray)) places.set(id, i);
+  }
+  return places;
 }

@@ -3,11 +3,12 @@ import type { LinkId } from '../../../game/model.ts';
 import type { Side } from '../../../map/layout.ts';
 import { excessOf, packed, runsOf, settle } from '../../../spine/columns.ts';
 import { type Columns, join } from '../../../spine/spine.ts';
-import type { Tellings } from '../content.ts';
+import type { RescueNote, Tellings } from '../content.ts';
 import type { PlannedPart } from '../plan.ts';
-import { type Measuring, spineOf } from './blocks.ts';
+import { measuring, spineOf } from './blocks.ts';
 import { type Geometry, geometryOf } from './geometry.ts';
 import { draw, type Lines } from './lines.ts';
+import { type Notes, notesOf } from './notes.ts';
 import type { Part } from './part.ts';
 import { lengthsOf, neverDrawn, tooMuch } from './references.ts';
 
@@ -17,20 +18,25 @@ export interface Placed {
   readonly part: PlannedPart;
   readonly tellings: Tellings;
   readonly told: ReadonlySet<LinkId>;
-  /** By how much columns are higher than the frame. */
-  readonly excess: number;
+  /** Rescue lines that found no room. */
+  readonly left: readonly RescueNote[];
   /** Lengths of all lines. */
   readonly length: number;
 }
 
 /** All upper edges moved so that the highest is at the top. */
-function toTop(part: Part, y: Float64Array): void {
-  const up = y.reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY) - part.top;
+function toTop({ area }: Part, y: Float64Array): void {
+  const up = y.reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY) - area.top;
   for (let i = 0; i < y.length; i++) y[i] = (y[i] ?? 0) - up;
 }
 
-export function place(part: Part, size: number, columns: Columns, measure: Measuring): Placed {
-  const geometry = geometryOf(part.x, part.width, size, part.noteSides);
+export const geometryIn = ({ area }: Part, size: number): Geometry =>
+  geometryOf(area.x, area.width, size, area.noteSides);
+
+/** Undefined when it does not fit, unless `anyway`: then it is higher than its area. */
+export function place(part: Part, size: number, columns: Columns, anyway = false): Placed | undefined {
+  const geometry = geometryIn(part, size);
+  const measure = measuring(part, geometry.metrics);
   const sides = new Map<number, Side>();
   for (const side of ['left', 'right'] as const) for (const block of columns[side]) sides.set(block, side);
   const told = neverDrawn(part, measure(new Set()));
@@ -39,6 +45,7 @@ export function place(part: Part, size: number, columns: Columns, measure: Measu
     const measured = measure(told);
     const joined = join(spineOf(part, measured, told, size));
     const runs = runsOf(joined, columns);
+    if (!anyway && excessOf(runs) > 0) return undefined;
     y ??= packed(joined, runs);
     settle(joined, runs, y, ROUNDS);
     toTop(part, y);
@@ -51,12 +58,18 @@ export function place(part: Part, size: number, columns: Columns, measure: Measu
     }
     for (const link of worst) told.add(link);
     if (worst.length > 0 || !lines) continue;
+    const at = y;
+    const notes = notesOf(part, geometry, (step) => {
+      const end = measured.ends.get(step);
+      return end && (at[end.block] ?? 0) + (end.block < part.bars.length ? 0 : end.y - size);
+    });
+    const length = lengths.reduce((sum, line) => sum + line.length, 0);
     return {
-      part: planned(part, geometry, sides, y, lines),
+      part: planned(part, geometry, sides, y, lines, notes),
       tellings: measured.tellings,
       told,
-      excess: excessOf(runs),
-      length: lengths.reduce((sum, { length }) => sum + length, 0),
+      left: notes.left,
+      length,
     };
   }
 }
@@ -67,6 +80,7 @@ function planned(
   sides: ReadonlyMap<number, Side>,
   y: Float64Array,
   { lines }: Lines,
+  { placed }: Notes,
 ): PlannedPart {
   const bars = part.bars.length;
   return {
@@ -77,8 +91,8 @@ function planned(
       return { tray, side, x: geometry.trays[side], y: y[bars + i] ?? 0 };
     }),
     lines,
-    notes: [],
-    x: part.x,
-    width: part.width,
+    notes: placed,
+    x: part.area.x,
+    width: part.area.width,
   };
 }

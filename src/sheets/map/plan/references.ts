@@ -59,5 +59,5 @@ export function tooMuch(part: Part, lengths: readonly Length[]): LinkId[] {
   }
   const longest = lengths[0];
   if (second.length > 0 || !longest) return second;
-  return longest.length > part.reach ? [longest.link.id] : [];
+  return longest.length > part.area.reach ? [longest.link.id] : [];
 }

@@ -1,0 +1,48 @@
+/** Sides and order of the trays of a part, by the search of the spine. */
+import { excessOf, runsOf } from '../../../spine/columns.ts';
+import { search } from '../../../spine/search.ts';
+import { type Columns, join } from '../../../spine/spine.ts';
+import { measuring, spineOf, TRAY_GAP } from './blocks.ts';
+import type { Part } from './part.ts';
+import { geometryIn } from './place.ts';
+import { neverDrawn } from './references.ts';
+import { deal } from './shares.ts';
+
+export interface Searching {
+  readonly effort: number;
+  readonly start?: Columns;
+}
+
+/** Better and better columns for a size of type; the last is the best that was found. */
+export function* columnsOf(part: Part, size: number, options: Searching): Generator<Columns, Columns> {
+  const measure = measuring(part, geometryIn(part, size).metrics);
+  const told = neverDrawn(part, measure(new Set()));
+  const measured = measure(told);
+  const joined = join(spineOf(part, measured, told, size));
+  const searching = search(joined, options);
+  for (let step = searching.next(); ; step = searching.next()) {
+    const { columns } = step.value;
+    if (!step.done) {
+      yield columns;
+      continue;
+    }
+    if (excessOf(runsOf(joined, columns)) === 0) return columns;
+    const bars = part.bars.length;
+    const dealt = deal(
+      part.trays.map((_, i) => bars + i),
+      {
+        height: part.area.bottom - part.area.top,
+        gap: TRAY_GAP * size,
+        heightOf: (block) => measured.heights[block] ?? 0,
+      },
+    );
+    return dealt ? { left: dealt[0] ?? [], spine: columns.spine, right: dealt[1] ?? [] } : columns;
+  }
+}
+
+export function lastOf<T>(generator: Generator<T, T>): T {
+  for (;;) {
+    const step = generator.next();
+    if (step.done) return step.value;
+  }
+}

@@ -1,0 +1,35 @@
+/** How much room bars and trays will take, before it is known what is told: what a cut of the map is judged by. */
+import type { LinkId, NodeId } from '../../../game/model.ts';
+import type { MapContent, Metrics, Told, Tray } from '../content.ts';
+import { BAR_GAP, TRAY_GAP } from './blocks.ts';
+import { nodesOf } from './part.ts';
+import type { Uses } from './uses.ts';
+
+export interface Loads {
+  /** For each bar, its height with the space below it. */
+  readonly bars: readonly number[];
+  /** For each bar, the heights of the trays that it uses, shared among all that use them. */
+  readonly beside: readonly number[];
+}
+
+export function loadsOf(content: MapContent, trays: readonly Tray[], uses: Uses, metrics: Metrics): Loads {
+  const { bars, links } = content;
+  const inTrays = new Set(trays.flatMap((tray) => [...nodesOf(tray)]));
+  const nextOf = new Map(bars.map((id, i) => [id, bars[i + 1]]));
+  const told = new Map<NodeId, Told[]>();
+  const tell = (at: NodeId, link: LinkId, other: NodeId, otherEnd: 'from' | 'to') =>
+    told.set(at, [...(told.get(at) ?? []), { link, other, otherEnd }]);
+  for (const { id, from, to } of links) {
+    if (inTrays.has(from) !== inTrays.has(to) || nextOf.get(from) === to) continue;
+    tell(from, id, to, 'to');
+    tell(to, id, from, 'from');
+  }
+  const beside = bars.map(() => 0);
+  for (const [i, tray] of trays.entries()) {
+    const users = uses.bars[i] ?? [];
+    const height = content.measureTray(tray, metrics, told).height + TRAY_GAP * metrics.size;
+    for (const bar of users) beside[bar] = (beside[bar] ?? 0) + height / users.length;
+  }
+  const heights = bars.map((id) => content.measureBar(id, metrics, told).height + BAR_GAP * metrics.size);
+  return { bars: heights, beside };
+}

@@ -1,0 +1,80 @@
+/** The whole map on one page: in one piece, or as a book of two halves. */
+import type { Columns } from '../../../spine/spine.ts';
+import type { MapContent } from '../content.ts';
+import type { Frame } from '../plan.ts';
+import { columnsOf, lastOf } from './columns.ts';
+import { halves } from './cuts.ts';
+import { loadsOf } from './loads.ts';
+import type { Part, Share } from './part.ts';
+import { assembled, type Candidate, isBetter, partsOf } from './parts.ts';
+import { geometryIn, type Placed, place } from './place.ts';
+import { sharesOf } from './shares.ts';
+import { MIDDLE, SIZES } from './sizes.ts';
+import { usesOf } from './uses.ts';
+
+/** So many places to cut a book in two are tried. */
+const CUTS_TRIED = 3;
+
+function placeAll(parts: readonly Part[], columns: readonly Columns[], size: number): Placed[] | undefined {
+  const placed: Placed[] = [];
+  for (const [i, part] of parts.entries()) {
+    const its = columns[i];
+    const one = its && place(part, size, its);
+    if (!one) return undefined;
+    placed.push(one);
+  }
+  return placed;
+}
+
+/** The largest size at which all parts fit, above `least`; then searched once more at that size. */
+function largest(
+  parts: readonly Part[],
+  perPage: 1 | 2,
+  effort: number,
+  least: number,
+): Candidate | undefined {
+  const columns = parts.map((part) => lastOf(columnsOf(part, MIDDLE, { effort })));
+  for (const size of SIZES) {
+    if (size < least) return undefined;
+    const again = parts.map((part, i) => {
+      const start = columns[i];
+      return lastOf(columnsOf(part, size, { effort: effort / 4, ...(start && { start }) }));
+    });
+    let best: Candidate | undefined;
+    for (const tried of [columns, again]) {
+      const placed = placeAll(parts, tried, size);
+      const candidate = placed && assembled(placed, perPage);
+      if (candidate && isBetter(candidate, best)) best = candidate;
+    }
+    if (best) return best;
+  }
+  return undefined;
+}
+
+export function wholePage(content: MapContent, frame: Frame, effort: number): Candidate | undefined {
+  return largest(partsOf(content, frame, [content], 1), 1, effort, 0);
+}
+
+/** `least`: no smaller type is of use. */
+export function book(
+  content: MapContent,
+  frame: Frame,
+  effort: number,
+  least: number,
+): Candidate | undefined {
+  if (content.bars.length < 2) return undefined;
+  const sample = partsOf(content, frame, [content, { bars: [], trays: [] }] satisfies Share[], 2)[0];
+  if (!sample) return undefined;
+  const uses = usesOf(content, content.trays);
+  const { metrics } = geometryIn(sample, MIDDLE);
+  const loads = loadsOf(content, content.trays, uses, metrics);
+  const cutting = { loads, across: uses.across, room: sample.area.bottom - sample.area.top };
+  let best: Candidate | undefined;
+  for (const middle of halves(cutting, 0, content.bars.length).slice(0, CUTS_TRIED)) {
+    const shares = sharesOf(content, content.trays, uses, [0, middle]);
+    const parts = partsOf(content, frame, shares, 2);
+    const found = largest(parts, 2, effort, Math.max(least, best?.size ?? 0));
+    if (found && isBetter(found, best)) best = found;
+  }
+  return best;
+}
