@@ -53,6 +53,23 @@ function joined(items: readonly Sentence[], most: number): Sentence {
 /** How many names a sentence lists before it counts the rest. */
 const MOST = 4;
 
+const knownFasteners = new WeakMap<Game['nodes'], ReadonlyMap<NodeId, readonly NodeOf<'fastener'>[]>>();
+
+/** By box. Made once for a game: a long list names every lock. */
+function fastenersOf(nodes: Game['nodes']): ReadonlyMap<NodeId, readonly NodeOf<'fastener'>[]> {
+  const known = knownFasteners.get(nodes);
+  if (known) return known;
+  const byBox = new Map<NodeId, NodeOf<'fastener'>[]>();
+  for (const node of nodes.values()) {
+    if (node.kind !== 'fastener') continue;
+    const list = byBox.get(node.on);
+    if (list) list.push(node);
+    else byBox.set(node.on, [node]);
+  }
+  knownFasteners.set(nodes, byBox);
+  return byBox;
+}
+
 /**
  * "number lock"; where the box has another of that type, with what tells them apart: its name, else "second number lock".
  * The box is not part of it.
@@ -60,10 +77,7 @@ const MOST = 4;
 export function lockLabel(game: Game, node: NodeOf<'fastener'>): string {
   const type = kindOf(node);
   const ownName = (one: GameNode) => one.name.trim();
-  const alike: NodeOf<'fastener'>[] = [];
-  for (const other of game.nodes.values()) {
-    if (other.kind === 'fastener' && other.on === node.on && kindOf(other) === type) alike.push(other);
-  }
+  const alike = (fastenersOf(game.nodes).get(node.on) ?? []).filter((other) => kindOf(other) === type);
   if (alike.length < 2) return type;
   const isTelling =
     alike.every((one) => one === node || ownName(one) !== ownName(node)) && ownName(node) !== '';

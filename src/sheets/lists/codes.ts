@@ -4,9 +4,8 @@ import { rowOf } from '../../engine/rows.ts';
 import { fastenerType } from '../../fasteners/index.ts';
 import type { Assessment } from '../../findings/assess.ts';
 import type { Finding } from '../../findings/finding.ts';
-import { isDirections, symbolsOf, writtenCode } from '../../game/codes.ts';
 import type { NodeId, NodeOf } from '../../game/model.ts';
-import { tidySpaces } from '../../type/text.ts';
+import { spelledCode } from '../../map/code.ts';
 
 export type Setting =
   /** Symbols in words; directions are one word of U, D, L and R. */
@@ -91,11 +90,6 @@ function settingOf({ game, network, context }: Assessment, lock: NodeOf<'fastene
     .filter((need) => context.kindOf(need) === 'key')
     .map(context.idOf);
   if (keys.length > 0) return { set: 'key', keys };
-  const code = writtenCode(game, lock.id);
-  if (code === undefined || type.opensWith === 'key') return { set: 'missing' };
-  const directions = type.directions && isDirections(code.normalised);
-  const words = directions
-    ? [symbolsOf(code.normalised)]
-    : tidySpaces(code.typed.normalize('NFC')).split(' ').map(symbolsOf);
-  return { set: 'code', words, directions };
+  const code = type.opensWith === 'key' ? undefined : spelledCode(game, lock.id, type.directions);
+  return code === undefined ? { set: 'missing' } : { set: 'code', ...code };
 }

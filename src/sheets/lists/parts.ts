@@ -2,7 +2,7 @@
 import type { Assessment } from '../../findings/assess.ts';
 import { codeOf } from '../../game/codes.ts';
 import type { NodeId } from '../../game/model.ts';
-import { directionNodes } from '../../map/code.ts';
+import { directionNodes, wrapSymbols } from '../../map/code.ts';
 import { textWidth } from '../../type/text.ts';
 import { lockText, NOTHING_TO_SET } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
@@ -67,6 +67,7 @@ export function directionCodes({ game }: Assessment): ReadonlySet<string> {
 
 const PLATE_PAD = 4;
 const ARROW = 12;
+const ARROW_GAP = 4;
 const ARROWS: ReadonlyMap<string, SignName> = new Map([
   ['U', 'up'],
   ['D', 'down'],
@@ -129,7 +130,7 @@ function settingLines(
   switch (setting.set) {
     case 'code':
       return setting.directions
-        ? arrowLines(setting.words.flat(), lock, x, room)
+        ? arrowLines(setting.words, lock, x, room)
         : codeLines(setting.words, lock, x, room);
     case 'key':
       return proseLines(prose(sayer(assessment.game).names(setting.keys, 9), x, room, TEXT));
@@ -162,75 +163,38 @@ function proseLines(strips: readonly Strip[]): SettingLine[] {
 const CODE_STYLE = { size: CODE.size, weight: 'strong', family: 'codes', spacing: CODE.spacing } as const;
 const BASE = CODE.leading / 2 + CODE.size * 0.34;
 
-/** Symbols of a code in lines: broken between words where that fits, else between any two symbols. */
 function codeLines(
   words: readonly (readonly string[])[],
   lock: NodeId,
   x: number,
   room: number,
 ): SettingLine[] {
-  const lines: string[] = [];
-  let line = '';
-  let used = 0;
-  const end = () => {
-    if (line !== '') lines.push(line);
-    line = '';
-    used = 0;
-  };
-  const gap = textWidth(' ', CODE_STYLE);
-  for (const word of words) {
-    const widths = word.map((symbol) => textWidth(symbol, CODE_STYLE));
-    const whole = widths.reduce((sum, width) => sum + width, 0);
-    if (line !== '' && used + gap + whole > room) end();
-    if (line !== '') {
-      line += ' ';
-      used += gap;
-    }
-    for (const [i, symbol] of word.entries()) {
-      const width = widths[i] ?? 0;
-      if (line !== '' && used + width > room) end();
-      line += symbol;
-      used += width;
-    }
-  }
-  end();
-  return lines.map((text) => {
-    const mark = textMark(text, { x, y: BASE }, { ...CODE_STYLE, role: 'code', of: lock });
+  return wrapSymbols(words, room, (symbol) => textWidth(symbol, CODE_STYLE)).map((symbols) => {
+    const mark = textMark(symbols.join(''), { x, y: BASE }, { ...CODE_STYLE, role: 'code', of: lock });
     return { height: CODE.leading, marks: [mark], end: x + mark.width - CODE.spacing };
   });
 }
 
 /** Each direction as an arrow with its letter. */
-function arrowLines(symbols: readonly string[], lock: NodeId, x: number, room: number): SettingLine[] {
-  const letter = textWidth('U', CODE_STYLE);
-  const step = ARROW + letter + 4;
-  const perLine = Math.max(1, Math.floor(room / step));
-  const lines: SettingLine[] = [];
-  for (let start = 0; start < symbols.length; start += perLine) {
-    const some = symbols.slice(start, start + perLine);
-    const marks = some.flatMap((symbol, i): Mark[] => {
-      const at = x + i * step;
-      const sign = ARROWS.get(symbol);
-      return [
-        ...(sign === undefined
-          ? []
-          : [
-              {
-                mark: 'sign' as const,
-                sign,
-                x: at,
-                y: (CODE.leading - ARROW) / 2,
-                size: ARROW,
-                ink: 'ink' as const,
-                of: lock,
-              },
-            ]),
-        textMark(symbol, { x: at + ARROW + 1, y: BASE }, { ...CODE_STYLE, role: 'code', of: lock }),
-      ];
-    });
-    lines.push({ height: CODE.leading, marks, end: x + some.length * step - 4 });
-  }
-  return lines;
+function arrowLines(
+  words: readonly (readonly string[])[],
+  lock: NodeId,
+  x: number,
+  room: number,
+): SettingLine[] {
+  const step = ARROW + 1 + textWidth('U', CODE_STYLE) + ARROW_GAP;
+  return wrapSymbols(words, room + ARROW_GAP, () => step).map((symbols) => ({
+    height: CODE.leading,
+    end: x + symbols.length * step - ARROW_GAP,
+    marks: symbols.flatMap((symbol, i) => arrowMarks(symbol, x + i * step, lock)),
+  }));
+}
+
+function arrowMarks(symbol: string, x: number, of: NodeId): Mark[] {
+  const sign = ARROWS.get(symbol);
+  const letter = textMark(symbol, { x: x + ARROW + 1, y: BASE }, { ...CODE_STYLE, role: 'code', of });
+  if (sign === undefined) return [letter];
+  return [{ mark: 'sign', sign, x, y: (CODE.leading - ARROW) / 2, size: ARROW, ink: 'ink', of }, letter];
 }
 
 /** 'number lock' under its plate. */
