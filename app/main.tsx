@@ -1,6 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { startFewest } from './engine/fewest.ts';
+import { startPlacing } from './flow/tidy/unplaced.ts';
 import { startKeeping } from './keep/index.ts';
 import './shell/tokens.css';
 import './shell/base.css';
@@ -11,6 +12,7 @@ import { Page } from './shell/Page.tsx';
 
 void startKeeping();
 startFewest();
+startPlacing();
 
 const mount = document.getElementById('page');
 if (mount) {

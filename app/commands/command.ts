@@ -1,11 +1,13 @@
 /** One thing that a person can tell the program to do. Menus, buttons, the keyboard and the list of keys all use it. */
 import type { GameState } from '../store/game.ts';
+import type { TidyingState } from '../store/tidying.ts';
 import type { ViewState } from '../store/view.ts';
 
 /** What a command looks at to tell whether it applies. */
 export interface Situation {
   readonly game: GameState;
   readonly view: ViewState;
+  readonly tidying: TidyingState;
 }
 
 export interface Command {

@@ -3,6 +3,7 @@ import { liftQuestion } from '../../src/words/lift.ts';
 import { COMMANDS } from '../../src/words/screen-commands.ts';
 import { beginGame, openFile, saveToFile } from '../keep/index.ts';
 import { useGame } from '../store/game.ts';
+import { useTidying } from '../store/tidying.ts';
 import { useView } from '../store/view.ts';
 import { canvas } from './canvas.ts';
 import { copySelection, cutSelection, pasteHere } from './clipboard.ts';
@@ -17,6 +18,7 @@ import {
   selectionLeftOut,
   selectionPinned,
   standing,
+  tidyOrStop,
 } from './selection.ts';
 
 const game = () => useGame.getState();
@@ -87,6 +89,15 @@ const REGISTRY = {
     when: (now) => editable(now) && standing(now).length > 0,
     run: pinSelection,
   },
+  tidy: {
+    label: (now) => {
+      if (now.tidying.work === 'asked') return COMMANDS.stopTidying;
+      return standing(now).length > 1 ? COMMANDS.tidySelection : COMMANDS.tidy;
+    },
+    keys: ['Alt+T'],
+    when: (now) => editable(now) && filled(now),
+    run: () => void tidyOrStop(),
+  },
   heat: {
     label: () => COMMANDS.heat,
     keys: ['Alt+M'],
@@ -147,5 +158,5 @@ export function command(name: CommandName): Command {
 }
 
 export function situation(): Situation {
-  return { game: game(), view: view() };
+  return { game: game(), view: view(), tidying: useTidying.getState() };
 }

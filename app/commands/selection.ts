@@ -5,9 +5,12 @@ import { isPinned, type NodeId, parentOf } from '../../src/game/model.ts';
 import { useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
 import { currentLayout } from '../store/layout.ts';
+import { useTidying } from '../store/tidying.ts';
 import { useView } from '../store/view.ts';
 import type { Situation } from './command.ts';
 import { noteRemoval } from './removed.ts';
+
+type Selection = Pick<Situation, 'game' | 'view'>;
 
 /** Copies stand this far to the side of what they were copied from, in pixels of the map. */
 export const BESIDE = { x: 32, y: 32 };
@@ -33,7 +36,7 @@ export function selectAll(): void {
 }
 
 /** All that is selected is left out already. */
-export function selectionLeftOut({ game, view }: Situation): boolean {
+export function selectionLeftOut({ game, view }: Selection): boolean {
   const nodes = [...view.nodes].flatMap((id) => game.game.nodes.get(id) ?? []);
   return nodes.length > 0 && nodes.every((node) => node.leftOut === true);
 }
@@ -45,14 +48,14 @@ export function leaveOutSelection(): void {
 }
 
 /** What of the selection stands on the mat itself; what lies in trays goes where they go. */
-export function standing({ game, view }: Situation): NodeId[] {
+export function standing({ game, view }: Selection): NodeId[] {
   return [...view.nodes].filter((id) => {
     const node = game.game.nodes.get(id);
     return node !== undefined && parentOf(node) === undefined;
   });
 }
 
-export function selectionPinned(now: Situation): boolean {
+export function selectionPinned(now: Selection): boolean {
   const ids = standing(now);
   return ids.length > 0 && ids.every((id) => isPinned(now.game.game, id));
 }
@@ -70,4 +73,13 @@ export function pinSelection(): void {
     { type: 'move', positions },
     { type: 'pin', ids, pinned: !selectionPinned(now) },
   ]);
+}
+
+/** Several things selected on the mat are tidied among themselves, else the whole map is; what is under way is stopped. */
+export async function tidyOrStop(): Promise<void> {
+  const { work, stop } = useTidying.getState();
+  if (work === 'asked') return stop?.();
+  const { tidyUp } = await import('../flow/tidy/tidy-up.ts');
+  const ids = standing({ game: useGame.getState(), view: useView.getState() });
+  tidyUp(ids.length > 1 ? new Set(ids) : undefined);
 }

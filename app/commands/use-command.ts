@@ -2,6 +2,7 @@
 import { useSyncExternalStore } from 'react';
 import { keyName } from '../../src/words/screen-commands.ts';
 import { useGame } from '../store/game.ts';
+import { useTidying } from '../store/tidying.ts';
 import { useView } from '../store/view.ts';
 import { isMac } from './keyboard.ts';
 import { type CommandName, command, situation } from './registry.ts';
@@ -9,7 +10,9 @@ import { type CommandName, command, situation } from './registry.ts';
 function subscribe(changed: () => void): () => void {
   const stopGame = useGame.subscribe(changed);
   const stopView = useView.subscribe(changed);
+  const stopTidying = useTidying.subscribe(changed);
   return () => {
+    stopTidying();
     stopGame();
     stopView();
   };

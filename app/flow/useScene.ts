@@ -6,6 +6,7 @@ import { routes as routesOf } from '../../src/map/route.ts';
 import { useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
 import { useLayout } from '../store/layout.ts';
+import { useTidying } from '../store/tidying.ts';
 import { useView } from '../store/view.ts';
 import type { Look } from './card.ts';
 import type { Scene } from './cards.ts';
@@ -39,9 +40,13 @@ export function useScene(): CanvasScene {
   const stopping = useMemo(() => stoppingLinks(assessment), [assessment]);
   const heatEnd = useMemo(() => heatEndOf(assessment), [assessment]);
   const lastRoutes = useRef(NO_ROUTES);
+  const sent = useTidying((state) => state.routes);
+  const lastSent = useRef(sent);
   const routes = useMemo(() => {
-    lastRoutes.current = routesOf(layout, game.links.values(), lastRoutes.current);
+    const before = sent && sent !== lastSent.current ? sent : lastRoutes.current;
+    lastSent.current = sent;
+    lastRoutes.current = routesOf(layout, game.links.values(), before);
     return lastRoutes.current;
-  }, [game.links, layout]);
+  }, [game.links, layout, sent]);
   return { game, layout, looks, selected, lifted, routes, stopping, heatEnd };
 }

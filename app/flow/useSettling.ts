@@ -1,25 +1,61 @@
-/** When the layout changes, what moved glides to its new place (flow.css); not while the hand moves it, and not when another game is opened. */
+/**
+ * When the layout changes, what moved glides to its new place (flow.css); not while the hand moves it, and not when another game is opened.
+ * When the whole is rearranged (tidied, or that undone), the view follows what the eye is at, and arrows come back once all stands.
+ */
 import { useLayoutEffect, useRef } from 'react';
 import type { MapLayout } from '../../src/map/layout.ts';
 import { useGame } from '../store/game.ts';
+import { useView } from '../store/view.ts';
+import { eyeAt, isAnyInView, isRearranged, shiftsOf } from './eye.ts';
+import { fitAll } from './useInView.ts';
+import { inView, shiftView } from './viewport.ts';
 
 /** As long as the transition in the style sheet, and a frame more. */
 const GLIDE = 160;
+/** Until the arrows are back. */
+const REARRANGED = 320;
+/** More than these do not glide: so many transitions would come late. */
+const MOST_GLIDING = 400;
+
+/** Keeps what the eye is at where it is on the screen; when nothing would be in view, goes to where the map is. */
+function keepEye(before: MapLayout, after: MapLayout): void {
+  const view = inView();
+  const eye = eyeAt(before, useView.getState().nodes, view);
+  const old = eye === undefined ? undefined : before.slots.get(eye);
+  const now = eye === undefined ? undefined : after.slots.get(eye);
+  const by = old && now ? { x: now.x - old.x, y: now.y - old.y } : { x: 0, y: 0 };
+  if (isAnyInView(after, { ...view, x: view.x + by.x, y: view.y + by.y })) shiftView(by);
+  else fitAll();
+}
+
+/** Carries a class for so many milliseconds, or until what is returned is called. */
+function carry(element: HTMLElement, name: string, milliseconds: number): () => void {
+  element.classList.add(name);
+  const end = () => element.classList.remove(name);
+  const timer = setTimeout(end, milliseconds);
+  return () => {
+    clearTimeout(timer);
+    end();
+  };
+}
 
 export function useSettling(layout: MapLayout, held: boolean, element: HTMLElement | undefined): void {
   const game = useGame((state) => state.provenance.id);
-  const last = useRef({ layout, game, held });
+  const nodes = useGame((state) => state.game.nodes);
+  const last = useRef({ layout, game, nodes, held });
   useLayoutEffect(() => {
     const before = last.current;
-    last.current = { layout, game, held };
+    last.current = { layout, game, nodes, held };
     if (!element || held || before.game !== game) return;
     if (before.layout === layout && !before.held) return;
-    element.classList.add('flow-settling');
-    const end = () => element.classList.remove('flow-settling');
-    const timer = setTimeout(end, GLIDE);
+    const shifts = shiftsOf(before.layout, layout);
+    const rearranged = !before.held && before.nodes === nodes && isRearranged(shifts);
+    if (rearranged) keepEye(before.layout, layout);
+    const endGlide = shifts.size > MOST_GLIDING ? undefined : carry(element, 'flow-settling', GLIDE);
+    const endBlank = rearranged ? carry(element, 'flow-rearranged', REARRANGED) : undefined;
     return () => {
-      clearTimeout(timer);
-      end();
+      endGlide?.();
+      endBlank?.();
     };
-  }, [layout, game, held, element]);
+  }, [layout, game, nodes, held, element]);
 }

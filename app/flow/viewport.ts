@@ -83,6 +83,14 @@ export function bringIntoView(rect: Rect): void {
   void instance.setViewport({ x: x + dx, y: y + dy, zoom }, { duration: movement(160) });
 }
 
+/** Moves the view by so many pixels of the map, at the present size. */
+export function shiftView({ x: dx, y: dy }: Spot): void {
+  const { instance } = useMounted.getState();
+  if (!instance || (dx === 0 && dy === 0)) return;
+  const { x, y, zoom } = instance.getViewport();
+  void instance.setViewport({ x: x - dx * zoom, y: y - dy * zoom, zoom });
+}
+
 /** How far to shift what starts at `start` so that it lies between the edges; its start when it is too large for them. */
 function shortest(start: number, size: number, low: number, high: number): number {
   if (size > high - low || start < low) return low - start;

@@ -1,5 +1,5 @@
 /** Games that come from outside: from files, from examples, from another game here. None takes the place of another. */
-import type { GameDocument } from '../../src/game/model.ts';
+import { type GameDocument, hasUnplaced } from '../../src/game/model.ts';
 import { sameContent } from '../../src/game/write.ts';
 import type { Example } from '../../src/words/examples.ts';
 import { copyTitle, NEWS, titleOf } from '../../src/words/keep.ts';
@@ -37,7 +37,8 @@ async function arrive(read: Read, since: Partial<KeptGame>): Promise<Arrival> {
   const candidates = namesakes(useKeep.getState().games, read);
   for (const { id } of candidates) {
     const content = await contentOf(id);
-    if (content && sameContent(content, game)) return { id, title, how: 'here' };
+    if (content && sameContent(content, hasUnplaced(game) ? { ...game, positions: content.positions } : game))
+      return { id, title, how: 'here' };
   }
   const copied = { id: freshId(), revision: 0, basedOn: provenance.id };
   const document: GameDocument = { game, provenance: read.idGiven ? provenance : copied };

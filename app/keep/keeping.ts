@@ -120,6 +120,11 @@ function isNewChange(now: GameState, before: GameState): boolean {
 
 function onGame(now: GameState, before: GameState): void {
   if (replacing || now.readOnly || now.game === before.game) return;
+  if (now.history === before.history && now.provenance === before.provenance) {
+    // Positions that the game came without: kept, but no change.
+    flushLater();
+    return;
+  }
   const { open } = useKeep.getState();
   const changes = (open?.changes ?? 0) + (isNewChange(now, before) ? 1 : 0);
   useKeep.setState({ open: entryOf(openDocument(), { filed: open?.filed, changes }) });
@@ -146,7 +151,7 @@ function show(document: GameDocument, open: KeptGame | undefined, elsewhere: boo
 async function fromShelf(id: string): Promise<{ document: GameDocument; kept: KeptGame } | undefined> {
   const found = await shelf.read(id);
   if (!found) return undefined;
-  const reading = typeof found.text === 'string' ? readText(found.text) : undefined;
+  const reading = typeof found.text === 'string' ? await readText(found.text) : undefined;
   if (!reading?.ok) {
     useKeep.setState({ news: { sentence: NEWS.damaged(titleOf(found.kept.title)), damaged: id } });
     return undefined;

@@ -1,9 +1,8 @@
 /** From a file to a game, or to lines that say what is wrong with it. */
 import { measure } from '../../src/engine/measures.ts';
 import { compile } from '../../src/engine/network.ts';
-import type { Game, GameDocument } from '../../src/game/model.ts';
+import { type Game, type GameDocument, hasUnplaced } from '../../src/game/model.ts';
 import { MAX_LENGTH, readGame } from '../../src/game/read.ts';
-import { placeMissing, playNumbers } from '../../src/map/place-missing.ts';
 import { UNREADABLE } from '../../src/words/keep.ts';
 import { noteText, problemLines, problemText } from '../../src/words/problems.ts';
 import { freshId } from '../store/ids.ts';
@@ -19,17 +18,19 @@ export type Reading =
     }
   | { readonly ok: false; readonly lines: readonly string[] };
 
-/** Above this many nodes arranging would hold the page up for seconds; such a game stands in the map's plain columns. */
-const ARRANGED_UP_TO = 400;
+/** Up to this many nodes arranging does not hold the page up. A larger game is shown in plain columns, and arranged once it is open. */
+export const PLACED_ON_READING = 200;
 
 /** Arranging comes with the reading, not after it: read twice, a file without positions is the same game twice. */
-function placed(game: Game): Game {
-  if (game.nodes.size > ARRANGED_UP_TO) return game;
+async function placed(game: Game): Promise<Game> {
+  if (game.nodes.size > PLACED_ON_READING || !hasUnplaced(game)) return game;
+  // Most games have their positions, and the first view does not wait for what would find them.
+  const { placeMissing, playNumbers } = await import('../../src/map/place-missing.ts');
   const network = compile(game);
   return placeMissing(game, playNumbers(network, measure(network)));
 }
 
-export function readText(text: string): Reading {
+export async function readText(text: string): Promise<Reading> {
   let idGiven = false;
   const result = readGame(text, {
     newId() {
@@ -41,7 +42,7 @@ export function readText(text: string): Reading {
   const { provenance, game } = result.document;
   return {
     ok: true,
-    document: { provenance, game: placed(game) },
+    document: { provenance, game: await placed(game) },
     idGiven,
     notes: result.notes.map(noteText),
   };
@@ -53,7 +54,7 @@ export async function readFile(file: Blob): Promise<Reading> {
     return { ok: false, lines: [problemText({ code: 'tooLarge', length: file.size, limit: MAX_LENGTH })] };
   }
   try {
-    return readText(await file.text());
+    return await readText(await file.text());
   } catch {
     return { ok: false, lines: [UNREADABLE] };
   }

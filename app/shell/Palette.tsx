@@ -36,6 +36,7 @@ export function Palette() {
       <div className="palette-acts">
         <CommandButton name="undo" sign="undo" className="palette-act" />
         <CommandButton name="redo" sign="redo" className="palette-act" />
+        <CommandButton name="tidy" sign="tidy" className="palette-act palette-act-wide" />
         <CommandButton name="keys" sign="keys" className="palette-act palette-act-wide" />
       </div>
     </nav>

@@ -9,13 +9,12 @@ import { liftAnswer } from '../../src/words/lift.ts';
 import { PAGE } from '../../src/words/screen.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { verdictOf, type Verdict as Words } from '../../src/words/verdict.ts';
-import { useRemovalNews } from '../commands/removed.ts';
 import { useFewest } from '../engine/fewest.ts';
 import { type Assessment, useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
+import { HeadNews, useHeadNews } from './HeadNews.tsx';
 import { Refusal } from './Refusal.tsx';
-import { RemovalNews } from './RemovalNews.tsx';
 import { SentenceText } from './SentenceText.tsx';
 import { Sign, type SignName } from './signs.tsx';
 
@@ -43,7 +42,7 @@ export function Verdict() {
     [assessment, fewest, lifted],
   );
   const refused = useGame((state) => state.refusal !== undefined);
-  const news = useRemovalNews().length > 0;
+  const news = useHeadNews().length > 0;
   const { sign, className } = SIGNS[verdict.tone];
   const length = news ? 0 : plain(verdict.first).length + plain(verdict.second).length;
   return (
@@ -54,7 +53,7 @@ export function Verdict() {
       <div className={length > TWO_LINES ? 'head-sentences head-sentences-long' : 'head-sentences'}>
         <div aria-live="polite" aria-atomic="true" data-verdict={verdict.tone}>
           <p>
-            {/* Beside the news of a removal, the answer alone: the rest stands in the panel. */}
+            {/* Beside news, the answer alone: the rest stands in the panel. */}
             <SentenceText sentence={news ? verdict.first.slice(0, 1) : verdict.first} leads />{' '}
           </p>
           {!refused && !news && plain(verdict.second) !== '' && (
@@ -63,7 +62,7 @@ export function Verdict() {
             </p>
           )}
         </div>
-        <RemovalNews />
+        <HeadNews />
         <Refusal />
       </div>
     </section>

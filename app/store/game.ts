@@ -34,6 +34,8 @@ export interface GameState {
   open(game: Game, provenance: Provenance): void;
   setReadOnly(readOnly: boolean): void;
   setProvenance(provenance: Provenance): void;
+  /** The open game with positions that it came without. No edit: it says nothing that the file did not say, and the history stays. */
+  place(game: Game): void;
   /** For what is refused before it comes to an edit. */
   refuse(refusal: EditRefusal): void;
   dismissRefusal(): void;
@@ -113,6 +115,7 @@ export const useGame = create<GameState>()((set, get) => ({
     set({ game, provenance, history: noHistory, readOnly: false, refusal: undefined });
   },
 
+  place: (game) => set({ game }),
   setReadOnly: (readOnly) => set({ readOnly }),
   setProvenance: (provenance) => set({ provenance }),
   refuse: (refusal) => set({ refusal }),

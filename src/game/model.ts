@@ -91,6 +91,12 @@ export function isPinned({ nodes, positions }: Pick<Game, 'nodes' | 'positions'>
   return node !== undefined && parentOf(node) === undefined && positions.get(id)?.pinned === true;
 }
 
+/** Whether something that stands on the mat has no position there. */
+export function hasUnplaced({ nodes, positions }: Pick<Game, 'nodes' | 'positions'>): boolean {
+  for (const node of nodes.values()) if (parentOf(node) === undefined && !positions.has(node.id)) return true;
+  return false;
+}
+
 /** The nodes given and all that lies in them or is fastened to them, at any depth. */
 export function withContents(game: Game, ids: Iterable<NodeId>): Set<NodeId> {
   const children = childrenOf(game);

@@ -14,6 +14,9 @@ export const COMMANDS = {
   useAgain: 'Use it again',
   pin: 'Pin it here',
   unpin: 'Unpin',
+  tidy: 'Tidy up',
+  tidySelection: 'Tidy up the selection',
+  stopTidying: 'Stop tidying',
   heat: 'Where the time goes',
   fit: 'The whole map in view',
   zoomIn: 'Larger',
@@ -24,6 +27,14 @@ export const COMMANDS = {
   escape: 'Let go: selection, lifted thing',
   keys: 'Shortcuts',
 } as const;
+
+/** What is said of tidying, in the head. */
+export const TIDYING = {
+  already: 'Everything already stands where it would be put.',
+  asked: (things: number) => `Working out where ${things.toLocaleString('en')} things go.`,
+  opening: (things: number) =>
+    `The game came without an arrangement. Working out where its ${things.toLocaleString('en')} things go.`,
+};
 
 export const KEYS = {
   title: 'Commands and keys',

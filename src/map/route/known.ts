@@ -20,7 +20,7 @@ export interface Known {
   readonly route: Route;
 }
 
-interface Memory {
+export interface Memory {
   /** What lines should not run through. */
   readonly around: readonly Rect[];
   readonly links: ReadonlyMap<LinkId, Known>;
@@ -28,6 +28,10 @@ interface Memory {
 
 /** Kept for as long as somebody keeps the routes themselves. */
 const memories = new WeakMap<ReadonlyMap<LinkId, Route>, Memory>();
+
+export function memoryOf(routes: ReadonlyMap<LinkId, Route>): Memory | undefined {
+  return memories.get(routes);
+}
 
 export function remember(routes: ReadonlyMap<LinkId, Route>, memory: Memory): void {
   memories.set(routes, memory);

@@ -28,21 +28,21 @@ describe('files', () => {
     expect(await readFile(file)).toEqual({ ok: false, lines: [expect.any(String)] });
   });
 
-  test('an id is given only to a game that has none', () => {
-    const own = readText(GAME.replace('{', '{"id":"mine",'));
+  test('an id is given only to a game that has none', async () => {
+    const own = await readText(GAME.replace('{', '{"id":"mine",'));
     expect(own).toMatchObject({ ok: true, idGiven: false, document: { provenance: { id: 'mine' } } });
-    expect(readText(GAME)).toMatchObject({ ok: true, idGiven: true });
+    expect(await readText(GAME)).toMatchObject({ ok: true, idGiven: true });
   });
 
-  test('what is wrong comes as lines, what was left away as notes', () => {
-    expect(readText('{')).toEqual({ ok: false, lines: [expect.any(String)] });
-    expect(readText(GAME.replace('{', '{"__proto__":{},'))).toMatchObject({
+  test('what is wrong comes as lines, what was left away as notes', async () => {
+    expect(await readText('{')).toEqual({ ok: false, lines: [expect.any(String)] });
+    expect(await readText(GAME.replace('{', '{"__proto__":{},'))).toMatchObject({
       ok: true,
       notes: [expect.stringContaining('__proto__')],
     });
   });
 
-  test('a game without positions is arranged, and read twice it is the same game', () => {
+  test('a game without positions is arranged, and read twice it is the same game', async () => {
     const bare = JSON.stringify({
       format: 'latchmap',
       version: 1,
@@ -53,7 +53,7 @@ describe('files', () => {
       ],
       links: [{ id: 'l', from: 'c', to: 'z' }],
     });
-    const [first, second] = [readText(bare), readText(bare)];
+    const [first, second] = [await readText(bare), await readText(bare)];
     if (!first.ok || !second.ok) throw new Error('a legal game was refused');
     expect(new Set(first.document.game.positions.keys())).toEqual(new Set(['p', 'c', 'z']));
     expect(sameContent(first.document.game, second.document.game)).toBe(true);
