@@ -92,7 +92,7 @@ const REGISTRY = {
   tidy: {
     label: (now) => {
       if (now.tidying.work === 'asked') return COMMANDS.stopTidying;
-      return standing(now).length > 1 ? COMMANDS.tidySelection : COMMANDS.tidy;
+      return now.view.nodes.size > 1 ? COMMANDS.tidySelection : COMMANDS.tidy;
     },
     keys: ['Alt+T'],
     when: (now) => editable(now) && filled(now),

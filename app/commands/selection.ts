@@ -75,11 +75,11 @@ export function pinSelection(): void {
   ]);
 }
 
-/** Several things selected on the mat are tidied among themselves, else the whole map is; what is under way is stopped. */
+/** Several things selected are tidied among themselves, else the whole map is; what is under way is stopped. */
 export async function tidyOrStop(): Promise<void> {
   const { work, stop } = useTidying.getState();
   if (work === 'asked') return stop?.();
   const { tidyUp } = await import('../flow/tidy/tidy-up.ts');
-  const ids = standing({ game: useGame.getState(), view: useView.getState() });
-  tidyUp(ids.length > 1 ? new Set(ids) : undefined);
+  const { nodes } = useView.getState();
+  tidyUp(nodes.size > 1 ? nodes : undefined);
 }

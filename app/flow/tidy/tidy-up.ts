@@ -14,7 +14,7 @@ import { type TidyWork, useTidying } from '../../store/tidying.ts';
 import { useView } from '../../store/view.ts';
 import { useDrag } from '../drag/held.ts';
 import { ask } from './ask.ts';
-import type { TidyAnswer } from './work.ts';
+import type { TidyAnswer, TidyQuestion } from './work.ts';
 
 /** Milliseconds after which it is said that something is under way. */
 const SLOW = 400;
@@ -54,7 +54,7 @@ function showAsked(game: Game, answer: TidyAnswer, end: () => void): void {
   if (!nothing) useGame.getState().apply([{ type: 'move', positions: moves }]);
 }
 
-function begin(work: TidyWork, only: ReadonlySet<NodeId> | undefined): void {
+function begin(work: TidyWork, only: TidyQuestion['only'], from: TidyQuestion['from']): void {
   useTidying.getState().stop?.();
   let { game } = useGame.getState();
   const { opened } = useView.getState();
@@ -73,14 +73,14 @@ function begin(work: TidyWork, only: ReadonlySet<NodeId> | undefined): void {
     useGame.getState().place(game);
     if (answer.final) end();
   };
-  const stopAsking = ask({ game, numbers: playNumbers(network, measures), opened, only }, show);
+  const stopAsking = ask({ game, numbers: playNumbers(network, measures), opened, only, from }, show);
   const slow = setTimeout(() => useTidying.setState({ slow: true }), SLOW);
   const stopListening = [
     useGame.subscribe((now) => {
       if (now.game !== game || (now.readOnly && work === 'asked')) end();
     }),
     useView.subscribe((now) => {
-      if (now.opened !== opened) begin(work, only);
+      if (now.opened !== opened) begin(work, only, from);
     }),
     useDrag.subscribe(({ held }) => {
       if (held && work === 'asked') end();
@@ -104,10 +104,10 @@ function begin(work: TidyWork, only: ReadonlySet<NodeId> | undefined): void {
 
 /** Tidies what stands on the mat, or of it only what is given. */
 export function tidyUp(only?: ReadonlySet<NodeId>): void {
-  begin('asked', only);
+  begin('asked', only, 'document');
 }
 
-/** Finds places for what came without them. */
-export function placeUnplaced(only: ReadonlySet<NodeId> | undefined): void {
-  begin('opening', only);
+/** Finds places for what came without them; undefined: for all. */
+export function placeUnplaced(only?: ReadonlySet<NodeId>): void {
+  begin('opening', only, only ? 'document' : 'scratch');
 }

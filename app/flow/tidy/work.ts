@@ -1,6 +1,6 @@
 /** What tidying computes, in the worker or, where none runs, on the page: positions, and the routes of the arrows for them. */
 import type { Game, NodeId, Point } from '../../../src/game/model.ts';
-import { arrange } from '../../../src/map/arrange.ts';
+import { tidy } from '../../../src/map/arrange.ts';
 import { layOut } from '../../../src/map/lay-out.ts';
 import { type SentRoutes, sendRoutes } from '../../../src/map/route/sent.ts';
 import { routes } from '../../../src/map/route.ts';
@@ -11,8 +11,10 @@ export interface TidyQuestion {
   readonly numbers: ReadonlyMap<NodeId, number>;
   /** Boxes that are opened on the map: they take more room. */
   readonly opened: ReadonlySet<NodeId>;
-  /** What may be moved of what stands on the mat; undefined: all of it. */
+  /** What of the map is tidied; undefined: all of it. */
   readonly only: ReadonlySet<NodeId> | undefined;
+  /** Where it starts: from where things stand, or as if they stood nowhere. */
+  readonly from: 'document' | 'scratch';
 }
 
 export interface TidyAnswer {
@@ -22,28 +24,23 @@ export interface TidyAnswer {
   readonly final: boolean;
 }
 
-/** Positions for all of the game's nodes, better ones after worse. */
-function* arranged({ game, numbers, opened }: TidyQuestion): Generator<ReadonlyMap<NodeId, Point>> {
-  yield arrange(game, numbers, { view: { opened } });
-}
-
 /** Answers, better ones after worse. Undefined: nothing new to be shown, and the page may breathe. */
 export function* tidyAnswers(question: TidyQuestion): Generator<TidyAnswer | undefined> {
-  const { game, opened } = question;
-  const answer = (positions: ReadonlyMap<NodeId, Point>): Omit<TidyAnswer, 'final'> => {
-    const layout = layOut({ ...game, positions }, { opened });
-    return { positions, routes: sendRoutes(routes(layout, game.links.values())) };
+  const { game, numbers, opened, only, from } = question;
+  const view = { opened };
+  const answer = (positions: ReadonlyMap<NodeId, Point>): TidyAnswer => {
+    const layout = layOut({ ...game, positions }, view);
+    return { positions, routes: sendRoutes(routes(layout, game.links.values())), final: false };
   };
-  let first: Omit<TidyAnswer, 'final'> | undefined;
-  let best: ReadonlyMap<NodeId, Point> | undefined;
-  for (const positions of arranged(question)) {
-    best = positions;
-    if (first) yield undefined;
-    else {
-      first = answer(positions);
-      yield { ...first, final: false };
-    }
+  const search = tidy(game, numbers, { view, from, ...(only && { only }) });
+  let shown: TidyAnswer | undefined;
+  for (;;) {
+    const { done, value } = search.next();
+    // The first at once and the last; in between they would only make the map restless.
+    const wanted = shown === undefined || (done && shown.positions !== value);
+    if (wanted) shown = answer(value);
+    if (done) break;
+    yield wanted ? shown : undefined;
   }
-  if (!first || !best) return;
-  yield { ...(first.positions === best ? first : answer(best)), final: true };
+  if (shown) yield { ...shown, final: true };
 }
