@@ -4,18 +4,23 @@ import { textWidth } from '../type/text.ts';
 import type { AreaMark, Ink, LineMark, Mark, Spot, TextMark } from './drawing.ts';
 import { millimetres } from './paper.ts';
 
-/** The same mark, lower by so much. */
-export function movedDown(mark: Mark, by: number): Mark {
-  const lower = ({ x, y }: Spot): Spot => ({ x, y: y + by });
+/** The same mark, farther right and lower by so much. */
+export function moved(mark: Mark, right: number, down: number): Mark {
+  const shift = ({ x, y }: Spot): Spot => ({ x: x + right, y: y + down });
   switch (mark.mark) {
     case 'text':
     case 'sign':
-      return { ...mark, y: mark.y + by };
+      return { ...mark, x: mark.x + right, y: mark.y + down };
     case 'line':
-      return { ...mark, points: mark.points.map(lower) };
+      return { ...mark, points: mark.points.map(shift) };
     case 'area':
-      return { ...mark, corners: mark.corners.map(lower) };
+      return { ...mark, corners: mark.corners.map(shift) };
   }
+}
+
+/** The same mark, lower by so much. */
+export function movedDown(mark: Mark, by: number): Mark {
+  return moved(mark, 0, by);
 }
 
 export function rectangle(x: number, y: number, width: number, height: number): Spot[] {
@@ -54,7 +59,13 @@ export function textMark(
   how: Partial<Omit<TextMark, 'mark' | 'text' | 'x' | 'y' | 'width'>> & { readonly size: number },
 ): TextMark {
   const { role = 'plain', align = 'start', weight = 'regular', family = 'words', ink = 'ink', ...rest } = how;
-  const style = { size: rest.size, weight, family, ...(rest.spacing && { spacing: rest.spacing }) };
+  const style = {
+    size: rest.size,
+    weight,
+    family,
+    ...(rest.spacing && { spacing: rest.spacing }),
+    ...(rest.italic && { italic: true }),
+  };
   const width = textWidth(text, style);
   return { mark: 'text', role, text, x: at.x, y: at.y, align, width, weight, family, ink, ...rest };
 }

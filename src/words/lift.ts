@@ -1,7 +1,7 @@
 /** 'What if nobody finds this?': the answer in the head, what falls, and what a teacher does about it in class. */
 import type { Assessment } from '../findings/assess.ts';
 import { codeOf } from '../game/codes.ts';
-import type { GameNode, Kind, NodeId } from '../game/model.ts';
+import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
 import { capital, type Say, sayer, sentence } from './say.ts';
 import type { Part, Sentence } from './sentence.ts';
 import { type Tone, toneOf } from './verdict.ts';
@@ -72,6 +72,47 @@ export function rescueLine(assessment: Assessment, id: NodeId, codes: boolean): 
   return rescue(sayer(game), node, firstToFall(assessment, index, fallen), codes);
 }
 
+/**
+ * The same in short, for the edge of a page where the number of the step stands before it: what stays shut without it, and what
+ * to do. Of several steps the last says what stays shut and the first what to do.
+ */
+export function shortRescue(assessment: Assessment, steps: readonly NodeId[], codes: boolean): Sentence {
+  const { game, network, measures } = assessment;
+  const [first] = steps;
+  const last = steps.at(-1);
+  const node = first === undefined ? undefined : game.nodes.get(first);
+  const index = last === undefined ? undefined : network.index.get(last);
+  if (!node || index === undefined || measures.reached[index] !== 1) return [];
+  const say = sayer(game);
+  const told = firstToFall(assessment, index, fallenWithout(assessment, index));
+  if (told.length === 0) return ['Nothing hangs on it.'];
+  return sentence(capital(whatFalls(say, told, 1)), '. ', inShort(game, node, codes));
+}
+
+function inShort(game: Game, node: GameNode, codes: boolean): Sentence {
+  const answer = codes ? codeOf(game, node.id) : undefined;
+  switch (node.kind) {
+    case 'place':
+      return ['Point the team to it.'];
+    case 'container':
+      return ['Open it for the team.'];
+    case 'fastener':
+      return sentence('Open it', ...ending(': ', answer));
+    case 'key':
+      return ['Give the spare key.'];
+    case 'clue':
+      return answer === undefined
+        ? ['Give a copy.']
+        : sentence('Give a copy, or say', ...ending(': ', answer));
+    case 'tool':
+      return ['Lend another.'];
+    case 'puzzle':
+      return answer === undefined ? ['Show how it is solved.'] : sentence('Say', ...ending(': ', answer));
+    case 'prize':
+      return ['Hand it over.'];
+  }
+}
+
 /** What falls with a node, in the order in which it would have been reached. */
 function fallenWithout({ network, measures, context }: Assessment, index: number): number[] {
   const left = context.without(index);
@@ -134,12 +175,12 @@ const FALLS: Readonly<Record<Kind, readonly [string, string]>> = {
   prize: ['is never reached', 'are never reached'],
 };
 
-function whatFalls(say: Say, ids: readonly NodeId[]): Sentence {
+function whatFalls(say: Say, ids: readonly NodeId[], most = 3): Sentence {
   if (ids.length === 0) return ['nothing else is missed'];
   const kinds = new Set(ids.map((id) => say.game.nodes.get(id)?.kind ?? 'clue'));
   const [kind = 'clue'] = kinds;
   const [one, many] = kinds.size === 1 ? FALLS[kind] : (['is out of reach', 'are out of reach'] as const);
-  return sentence(say.names(ids, 3), ` ${ids.length === 1 ? one : many}`);
+  return sentence(say.names(ids, most), ` ${ids.length === 1 ? one : many}`);
 }
 
 function whatIsLeft(assessment: Assessment, left: Uint8Array, isLost: boolean): Sentence {

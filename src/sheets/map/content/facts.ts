@@ -1,0 +1,99 @@
+/** What the rows and bars of the map look up while they are measured and drawn. */
+import { parentInUse } from '../../../engine/left-out.ts';
+import { rowOf } from '../../../engine/rows.ts';
+import type { Assessment } from '../../../findings/assess.ts';
+import { expectedMinutes, isStep, lessonOf } from '../../../game/defaults.ts';
+import type { GameNode, NodeId } from '../../../game/model.ts';
+import { directionNodes } from '../../../map/code.ts';
+import { noteText } from '../../../words/canvas.ts';
+import { minutes } from '../../../words/numbers.ts';
+import { sayer } from '../../../words/say.ts';
+import { plain } from '../../../words/sentence.ts';
+import { NOTES } from '../../../words/sheet-map.ts';
+import { type LockEntry, lockEntries } from '../../lists/codes.ts';
+import type { SheetOptions } from '../../sheet.ts';
+
+export interface Facts {
+  readonly assessment: Assessment;
+  readonly options: SheetOptions;
+  readonly teams: number;
+  readonly locks: ReadonlyMap<NodeId, LockEntry>;
+  /** Their answers are directions. */
+  readonly directional: ReadonlySet<NodeId>;
+  /** Number of links at each node. */
+  readonly degree: ReadonlyMap<NodeId, number>;
+  readonly node: (id: NodeId) => GameNode | undefined;
+  /** As it is spoken of: its name, or what it is when it has none. */
+  readonly name: (id: NodeId) => string;
+  /** Name of what it lies in. */
+  readonly holder: (id: NodeId) => string | undefined;
+  /** In the order of play; 0 when it has none. */
+  readonly number: (id: NodeId) => number;
+  readonly isReached: (id: NodeId) => boolean;
+  /** A puzzle hands it over; for a place, a step has to be done before it can be searched. */
+  readonly isHandedOver: (id: NodeId) => boolean;
+  readonly isOpened: (id: NodeId) => boolean;
+  /** It takes time, so it has a number when it is reached. */
+  readonly isStep: (id: NodeId) => boolean;
+  /** 'any 2 of 3', '4 min', 'at minute 10', 'red herring', as far as they hold and the options say them. */
+  readonly minutes: (id: NodeId) => string | undefined;
+  readonly remarks: (id: NodeId) => readonly string[];
+}
+
+export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
+  const { game, network, measures, context } = assessment;
+  const say = sayer(game);
+  const names = new Map<NodeId, string>();
+  const degree = new Map<NodeId, number>();
+  for (const { from, to } of game.links.values()) {
+    if (!network.index.has(from) || !network.index.has(to)) continue;
+    for (const end of [from, to]) degree.set(end, (degree.get(end) ?? 0) + 1);
+  }
+  const name = (id: NodeId) => {
+    const known = names.get(id);
+    if (known !== undefined) return known;
+    const made = plain(say.name(id));
+    names.set(id, made);
+    return made;
+  };
+  const index = (id: NodeId) => network.index.get(id) ?? -1;
+  return {
+    assessment,
+    options,
+    teams: lessonOf(game).teams,
+    locks: new Map(lockEntries(assessment).map((entry) => [entry.lock, entry])),
+    directional: directionNodes(game),
+    degree,
+    node: (id) => game.nodes.get(id),
+    name,
+    holder: (id) => {
+      const holder = parentInUse(game, id);
+      return holder === undefined ? undefined : name(holder);
+    },
+    number: (id) => measures.number[index(id)] ?? 0,
+    isReached: (id) => measures.reached[index(id)] === 1,
+    isHandedOver: (id) =>
+      Array.from(rowOf(network.needs, index(id))).some((need) => context.kindOf(need) === 'puzzle'),
+    isOpened: (id) => rowOf(network.needs, index(id)).length > 0,
+    isStep: (id) => {
+      const node = game.nodes.get(id);
+      return node !== undefined && isStep(node);
+    },
+    minutes: (id) => {
+      const node = game.nodes.get(id);
+      return options.times && node && isStep(node) ? minutes(expectedMinutes(node)) : undefined;
+    },
+    remarks: (id) => {
+      const node = game.nodes.get(id);
+      if (!node) return [];
+      const at = index(id);
+      const said: string[] = [];
+      const of = at < 0 ? 0 : rowOf(network.needs, at).length;
+      const need = network.k[at] ?? of;
+      if (need !== of) said.push(noteText({ note: 'need', need, of }));
+      if (node.atMinute !== undefined && node.atMinute > 0) said.push(NOTES.atMinute(node.atMinute));
+      if (node.decoy === true) said.push(noteText({ note: 'redHerring' }));
+      return said;
+    },
+  };
+}

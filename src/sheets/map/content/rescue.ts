@@ -1,0 +1,30 @@
+/** Which steps share a rescue line, and what it says. */
+import { rowOf } from '../../../engine/rows.ts';
+import { fastenerType } from '../../../fasteners/index.ts';
+import type { Assessment } from '../../../findings/assess.ts';
+import type { RescueNote } from '../content.ts';
+
+/**
+ * One line for each step in the order of play; one for a puzzle and the lock that it alone opens and that it alone is needed for.
+ * None for a latch: there is nothing to solve.
+ */
+export function rescueNotes({ network, measures, context, game }: Assessment): RescueNote[] {
+  const shared = new Map<number, number>();
+  for (const puzzle of measures.order) {
+    const outs = rowOf(network.outs, puzzle);
+    const [lock] = outs;
+    if (context.kindOf(puzzle) !== 'puzzle' || lock === undefined || outs.length !== 1) continue;
+    const isOnlyIts = rowOf(network.needs, lock).length === 1 && context.kindOf(lock) === 'fastener';
+    if (isOnlyIts && (measures.number[lock] ?? 0) > 0) shared.set(puzzle, lock);
+  }
+  const second = new Set(shared.values());
+  const notes: RescueNote[] = [];
+  for (const step of measures.order) {
+    const node = game.nodes.get(context.idOf(step));
+    const isLatch = node?.kind === 'fastener' && fastenerType(node.type).opensWith === 'nothing';
+    if (!node || isLatch || second.has(step)) continue;
+    const lock = shared.get(step);
+    notes.push({ key: node.id, steps: lock === undefined ? [node.id] : [node.id, context.idOf(lock)] });
+  }
+  return notes;
+}

@@ -1,0 +1,45 @@
+/** Codes and answers in mono, each direction an arrow with its letter. */
+import type { NodeId } from '../../../game/model.ts';
+import { spelledCode, wrapSymbols } from '../../../map/code.ts';
+import { textWidth } from '../../../type/text.ts';
+import type { SignName } from '../../signs.ts';
+import type { Facts } from '../content/facts.ts';
+import { type Line, lineOf, type Piece, signPiece, textPiece } from './pieces.ts';
+import type { Type } from './type.ts';
+
+const ARROWS: ReadonlyMap<string, SignName> = new Map([
+  ['U', 'up'],
+  ['D', 'down'],
+  ['L', 'left'],
+  ['R', 'right'],
+]);
+
+const arrowSide = ({ size }: Type) => 0.85 * size;
+const arrowGap = ({ size }: Type) => 0.35 * size;
+
+/** The code of a lock, or the answer of a puzzle or clue; undefined when it has none or the options leave codes out. */
+export function answerLines(
+  { assessment, directional, options }: Facts,
+  id: NodeId,
+  width: number,
+  type: Type,
+): Line[] | undefined {
+  const spelled = options.codes ? spelledCode(assessment.game, id, directional.has(id)) : undefined;
+  if (!spelled) return undefined;
+  const { code } = type;
+  const { words, directions } = spelled;
+  const arrow = arrowSide(type) + textWidth('U', code) + arrowGap(type);
+  const widthOf = (symbol: string) => (directions ? arrow : textWidth(symbol, code));
+  return wrapSymbols(words, width, widthOf).map((symbols) =>
+    directions
+      ? lineOf(symbols.flatMap((symbol) => move(symbol, type, id)))
+      : lineOf([textPiece(symbols.join(''), code, { role: 'code', of: id })]),
+  );
+}
+
+function move(symbol: string, type: Type, of: NodeId): Piece[] {
+  const letter = textPiece(symbol, type.code, { role: 'code', of });
+  const sign = ARROWS.get(symbol);
+  if (sign === undefined) return [letter];
+  return [signPiece(sign, arrowSide(type), 'ink', arrowGap(type), of), letter];
+}

@@ -1,0 +1,97 @@
+/** The upper end of a tray: name, number where it is a step, and what is said under it. */
+import type { NodeId } from '../../../game/model.ts';
+import type { Caption } from '../../../map/layout.ts';
+import { fieldCaption, ownCaption } from '../../../words/canvas.ts';
+import type { Mark } from '../../drawing.ts';
+import { moved } from '../../marks.ts';
+import type { Facts } from '../content/facts.ts';
+import type { Told } from '../content.ts';
+import { stacked } from './figure.ts';
+import { broken, type Line, notePieces, type Piece, stepPiece, textLines, textPiece } from './pieces.ts';
+import type { RowFigure } from './row.ts';
+import { plainTelling, tellingLines } from './told.ts';
+import type { Type } from './type.ts';
+import type { TrayWalls } from './walls.ts';
+
+const PAD = 0.6;
+const TOP = 0.5;
+const BOTTOM = 0.3;
+
+const CAPTIONS: ReadonlySet<string> = new Set<Caption>(['tables', 'hand', 'given']);
+
+export function isCaption(id: string, facts: Facts): id is Caption {
+  return CAPTIONS.has(id) && facts.node(id) === undefined;
+}
+
+export interface HeadRow {
+  readonly id: NodeId | Caption;
+  readonly depth: number;
+  /** 'continued from page 2'; empty when it is not. */
+  readonly continued: string;
+}
+
+export function headRow(
+  facts: Facts,
+  { id, depth, continued }: HeadRow,
+  walls: TrayWalls,
+  told: readonly Told[],
+  type: Type,
+): RowFigure {
+  const { size } = type;
+  const { left, right } = walls.at(depth);
+  const pad = PAD * size;
+  const isCaptioned = isCaption(id, facts);
+  const isLeft = walls.side === 'left';
+  const step =
+    !isCaptioned && continued === '' && facts.isStep(id) ? stepPiece(facts.number(id), type, id) : undefined;
+  const minutes = step ? timePiece(facts, id, type) : undefined;
+  const beside = (step ? step.width + 1.2 * type.gap : 0) + (minutes ? minutes.width + type.gap : 0);
+  const full = right - left - 2 * pad;
+  const names = textLines(isCaptioned ? fieldCaption(id) : facts.name(id), full - beside, type.name, {
+    role: isCaptioned ? 'plain' : 'name',
+    ...(!isCaptioned && { of: id }),
+  });
+  const x = left + pad + (step && !isLeft ? step.width + 1.2 * type.gap : 0);
+  const room = full - (step ? step.width + 1.2 * type.gap : 0);
+  const lines = [...names, ...underLines(facts, { id, depth, continued }, told, room, type)];
+  const middle = TOP * size + type.line / 2;
+  const marks: Mark[] = stacked(lines, x, middle, type);
+  if (step) {
+    const at = isLeft ? right - pad - step.width : left + pad;
+    marks.push(...step.marks.map((mark) => moved(mark, at, middle)));
+    const time = isLeft ? at - type.gap : right - pad;
+    if (minutes) marks.push(...minutes.marks.map((mark) => moved(mark, time - minutes.width, middle)));
+  }
+  const tip = step ? pad - 0.2 * size : 0;
+  return {
+    height: TOP * size + lines.length * type.line + BOTTOM * size,
+    marks,
+    middle,
+    reach: isLeft ? right - tip : left + tip,
+  };
+}
+
+function timePiece(facts: Facts, id: NodeId, { note }: Type): Piece | undefined {
+  const text = facts.minutes(id);
+  return text === undefined ? undefined : textPiece(text, note, { role: 'minutes', ink: 'second', of: id });
+}
+
+function underLines(
+  facts: Facts,
+  { id, depth, continued }: HeadRow,
+  told: readonly Told[],
+  width: number,
+  type: Type,
+): Line[] {
+  const { note } = type;
+  if (continued !== '') return textLines(continued, width, note, { role: 'note', ink: 'second' });
+  if (isCaption(id, facts)) return [];
+  const node = facts.node(id);
+  const isAlone = depth === 0 && node?.kind === 'container';
+  const isGiven = isAlone && facts.isHandedOver(id);
+  const caption = isAlone ? [ownCaption(isGiven ? 'given' : 'tables')] : [];
+  return [
+    ...broken(notePieces(undefined, [...caption, ...facts.remarks(id)], id, width, type), width),
+    ...tellingLines(told, (one) => plainTelling(facts, id, one), id, width, type),
+  ];
+}

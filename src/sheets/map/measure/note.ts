@@ -1,0 +1,56 @@
+/** A rescue line at the edge of the page: the numbers of its steps, what stays shut without them, and what to do. */
+
+import { codeOf, isDirections } from '../../../game/codes.ts';
+import type { NodeId } from '../../../game/model.ts';
+import { shortRescue } from '../../../words/lift.ts';
+import type { Mark } from '../../drawing.ts';
+import { movedDown, rule } from '../../marks.ts';
+import { prose } from '../../prose.ts';
+import type { Facts } from '../content/facts.ts';
+import type { RescueNote } from '../content.ts';
+import type { Figure } from './figure.ts';
+import { typeOf } from './type.ts';
+
+const PAD = 5;
+
+export function noteFigure(facts: Facts, note: RescueNote, size: number, width: number): Figure {
+  const { note: style } = typeOf(size);
+  const { assessment, options } = facts;
+  const numbers = note.steps.map(facts.number).join(', ');
+  const words = shortRescue(assessment, note.steps, options.codes);
+  const strips = prose([{ strong: numbers }, ' ', ...words], PAD, width - PAD, {
+    size: style.size,
+    leading: 1.2 * style.size,
+    role: 'rescue',
+    names: 'regular',
+    directions: directionCodes(facts),
+  });
+  const marks: Mark[] = [];
+  let y = 0;
+  for (const strip of strips) {
+    for (const mark of strip.marks) marks.push(asRescue(movedDown(mark, y)));
+    y += strip.height;
+  }
+  return {
+    height: y,
+    marks: [rule({ x: 0.5, y: 1 }, { x: 0.5, y: y - 1 }, 1, 'hair'), ...marks],
+    ends: new Map<NodeId, number>(),
+  };
+}
+
+/** All of it is the rescue line, names and codes too. */
+function asRescue(mark: Mark): Mark {
+  if (mark.mark !== 'text') return mark;
+  const { of: _, ...rest } = mark;
+  return { ...rest, role: 'rescue' };
+}
+
+/** Answers and codes that are moves, as a sentence has them. */
+function directionCodes({ directional, assessment }: Facts): ReadonlySet<string> {
+  const codes = new Set<string>();
+  for (const id of directional) {
+    const code = codeOf(assessment.game, id);
+    if (code !== undefined && isDirections(code)) codes.add(code);
+  }
+  return codes;
+}

@@ -1,0 +1,101 @@
+/** What a link says at its ends where it is not drawn. */
+import type { NodeId } from '../../../game/model.ts';
+import { elsewhere, from, inHolder, LEADS, leadsTo, needed } from '../../../words/sheet-map.ts';
+import type { Facts } from '../content/facts.ts';
+import type { Told } from '../content.ts';
+import { type Line, type Piece, signPiece, textLines, textPiece, together } from './pieces.ts';
+import type { Type } from './type.ts';
+
+const whereOf = ({ elsewhere: where }: Told) => (where ? elsewhere(where) : undefined);
+
+/** '→ 7' behind the name of a thing: an arrow, the number, and on which page it is. */
+function numberPiece(told: Told, number: number, of: NodeId, type: Type): Piece {
+  const where = whereOf(told);
+  const look = { role: 'reference', of, links: [told.link] } as const;
+  return together(
+    [
+      signPiece('leadsTo', type.size, 'ink', 0, of),
+      textPiece(String(number), type.name, look, 0.12 * type.size),
+      ...(where === undefined ? [] : [textPiece(where, type.told, look, type.gap)]),
+    ],
+    0.6 * type.size,
+  );
+}
+
+/** The steps that a thing is used in: those with a number as pieces, the others as texts. */
+export function usesOf(
+  facts: Facts,
+  of: NodeId,
+  told: readonly Told[],
+  type: Type,
+): { readonly numbers: readonly Piece[]; readonly others: readonly Told[] } {
+  const others: Told[] = [];
+  const numbers: { readonly number: number; readonly told: Told }[] = [];
+  for (const one of told) {
+    const number = one.otherEnd === 'to' ? facts.number(one.other) : 0;
+    if (number > 0) numbers.push({ number, told: one });
+    else others.push(one);
+  }
+  numbers.sort((a, b) => a.number - b.number);
+  return { numbers: numbers.map((one) => numberPiece(one.told, one.number, of, type)), others };
+}
+
+function verbOf(facts: Facts, other: NodeId): string {
+  const kind = facts.node(other)?.kind;
+  return kind === 'fastener' || kind === 'place' || kind === 'puzzle' ? LEADS[kind] : LEADS.other;
+}
+
+/** A lock is spoken of by its box. */
+function targetOf(
+  facts: Facts,
+  other: NodeId,
+): { readonly name: string; readonly holder: string | undefined } {
+  const node = facts.node(other);
+  if (node?.kind === 'fastener') return { name: facts.name(node.on), holder: undefined };
+  return { name: facts.name(other), holder: facts.holder(other) };
+}
+
+/** At a puzzle: '+ Spice chart (Notice board)', 'opens 11: Oven safe'. */
+export function puzzleTelling(facts: Facts, told: Told): string {
+  const { other, otherEnd } = told;
+  const number = facts.number(other);
+  const where = whereOf(told);
+  if (otherEnd === 'to') {
+    const { name, holder } = targetOf(facts, other);
+    return leadsTo(verbOf(facts, other), number, name, number > 0 ? undefined : holder, where);
+  }
+  return number > 0 && facts.node(other)?.kind !== 'clue'
+    ? from(number, facts.name(other), undefined, where)
+    : needed(facts.name(other), facts.holder(other), where);
+}
+
+/** At anything else: 'from 10', 'from Grain poster (Notice board)', 'needed for Sort the grains'. */
+export function plainTelling(facts: Facts, at: NodeId, told: Told): string {
+  const { other, otherEnd } = told;
+  const where = whereOf(told);
+  if (otherEnd === 'to') {
+    const { name } = targetOf(facts, other);
+    const verb = facts.node(other)?.kind === 'fastener' ? LEADS.fastener : LEADS.puzzle;
+    return leadsTo(verb, facts.number(other), name, undefined, where);
+  }
+  // The lock shows the key's name where others show a code: only where it lies is left to say.
+  if (facts.node(at)?.kind === 'fastener' && facts.node(other)?.kind === 'key')
+    return inHolder(facts.holder(other), where);
+  return from(facts.number(other), facts.name(other), facts.holder(other), where);
+}
+
+/** In italics, each from a new line. */
+export function tellingLines(
+  told: readonly Told[],
+  say: (told: Told) => string,
+  of: NodeId,
+  width: number,
+  type: Type,
+): Line[] {
+  return told.flatMap((one) => {
+    const text = say(one);
+    return text === ''
+      ? []
+      : textLines(text, width, type.told, { role: 'reference', ink: 'ink', of, links: [one.link] });
+  });
+}

@@ -1,0 +1,121 @@
+/** A tray with all that lies in it, and where a line may reach into it. */
+import type { NodeId } from '../../../game/model.ts';
+import type { Side } from '../../../map/layout.ts';
+import { CONTINUED_WIDEST } from '../../../words/sheet-map.ts';
+import type { Mark } from '../../drawing.ts';
+import { moved } from '../../marks.ts';
+import type { Facts } from '../content/facts.ts';
+import type { Row, Tellings, Tray } from '../content.ts';
+import type { TrayFigure } from './figure.ts';
+import { headRow } from './head.ts';
+import { lockRow } from './lock.ts';
+import { textLines } from './pieces.ts';
+import type { RowFigure } from './row.ts';
+import { thingRow } from './thing.ts';
+import { type Type, typeOf } from './type.ts';
+import { backdrop, type Extent, hasp } from './wall-marks.ts';
+import { type TrayWalls, wallsOf } from './walls.ts';
+
+/** Under the last row inside a wall, and between a wall and the next below it. */
+const INSIDE = 0.35;
+const BELOW = 0.4;
+
+/** Where a tray that is cut goes on, when that is known. */
+export interface Continuation {
+  readonly from: string;
+  readonly on: string;
+}
+
+/** As wide as it can be, for measuring. */
+const UNKNOWN: Continuation = { from: CONTINUED_WIDEST, on: CONTINUED_WIDEST };
+
+export function trayFigure(
+  facts: Facts,
+  tray: Tray,
+  side: Side,
+  size: number,
+  width: number,
+  told: Tellings,
+  continuation: Continuation = UNKNOWN,
+): TrayFigure {
+  const type = typeOf(size);
+  const [first] = tray.rows;
+  const isBox = first !== undefined && facts.node(first.id)?.kind === 'container';
+  const walls = wallsOf(tray, side, width, type, isBox);
+  const ends = new Map<NodeId, number>();
+  const reach = new Map<NodeId, number>();
+  const tops: number[] = [];
+  const marks: Mark[] = [];
+  const under: (readonly Mark[])[] = [];
+  const open: { readonly extent: Omit<Extent, 'bottom'>; readonly slot: number; readonly locks: number[] }[] =
+    [];
+  let y = 0;
+  for (const row of tray.rows) {
+    tops.push(y);
+    const figure = rowFigure(facts, row, walls, told, continuation, type);
+    for (const mark of figure.marks) marks.push(moved(mark, 0, y));
+    const isContinued = row.row === 'head' && row.continued;
+    if (row.row !== 'foot' && !isContinued && figure.middle !== undefined) {
+      ends.set(row.id, y + figure.middle);
+      if (figure.reach !== undefined) reach.set(row.id, figure.reach);
+    }
+    if (row.row === 'head') {
+      under.push([]);
+      open.push({
+        extent: { id: row.id, depth: row.depth, top: y, continued: row.continued },
+        slot: under.length - 1,
+        locks: [],
+      });
+    } else if (row.row === 'lock') open.at(-1)?.locks.push(y + (figure.middle ?? 0));
+    y += figure.height;
+    if (row.row === 'foot') {
+      const closed = open.pop();
+      if (!closed) continue;
+      const bottom = y - (row.depth > 0 ? BELOW * size : 0);
+      const extent = { ...closed.extent, bottom, continues: row.continues };
+      under[closed.slot] = [
+        ...backdrop(facts, extent, walls, type),
+        ...hasp(walls, row.depth, closed.locks, type),
+      ];
+    }
+  }
+  tops.push(y);
+  return { height: y, marks: [...under.flat(), ...marks], ends, reach, tops };
+}
+
+function rowFigure(
+  facts: Facts,
+  row: Row,
+  walls: TrayWalls,
+  told: Tellings,
+  continuation: Continuation,
+  type: Type,
+): RowFigure {
+  switch (row.row) {
+    case 'head': {
+      const continued = row.continued ? continuation.from : '';
+      return headRow(facts, { id: row.id, depth: row.depth, continued }, walls, told.get(row.id) ?? [], type);
+    }
+    case 'lock':
+      return lockRow(facts, row.id, row.depth, walls, told.get(row.id) ?? [], type);
+    case 'thing':
+      return thingRow(facts, row.id, row.depth, walls, told.get(row.id) ?? [], type);
+    case 'foot':
+      return footRow(row.depth, row.continues ? continuation.on : '', walls, type);
+  }
+}
+
+function footRow(depth: number, continues: string, walls: TrayWalls, type: Type): RowFigure {
+  const { size } = type;
+  const height = (INSIDE + (depth > 0 ? BELOW : 0)) * size;
+  if (continues === '') return { height, marks: [] };
+  const { left, right } = walls.at(depth);
+  const pad = 0.6 * size;
+  const lines = textLines(continues, right - left - 2 * pad, type.note, { role: 'note', ink: 'second' });
+  return {
+    height: height + lines.length * type.line,
+    marks: lines.flatMap((line, i) =>
+      line.marks.map((mark) => moved(mark, left + pad, type.line / 2 + i * type.line)),
+    ),
+  };
+}

@@ -1,0 +1,100 @@
+/** Words of the printed map that stand nowhere else. */
+import type { Elsewhere } from '../sheets/map/content.ts';
+import { ownCaption } from './canvas.ts';
+import { count, minutes } from './numbers.ts';
+
+/** 'right half', 'page 2': where the other end of a link is. */
+export function elsewhere(where: Elsewhere): string {
+  return 'page' in where ? `page ${where.page}` : `${where.half} half`;
+}
+
+/** '(Notice board)', '(Notice board, page 2)'; empty where there is nothing to say. */
+function bracketed(...parts: readonly (string | undefined)[]): string {
+  const said = parts.filter((part) => part !== undefined && part !== '');
+  return said.length === 0 ? '' : ` (${said.join(', ')})`;
+}
+
+/** A thing that a step needs: '+ Spice chart (Notice board)'. */
+export function needed(name: string, holder: string | undefined, where: string | undefined): string {
+  return `+ ${name}${bracketed(holder, where)}`;
+}
+
+/** What a lock, place or thing waits for: 'from 10', 'from Grain poster (Notice board)'. */
+export function from(
+  step: number,
+  name: string,
+  holder: string | undefined,
+  where: string | undefined,
+): string {
+  return step > 0 ? `from ${step}${bracketed(where)}` : `from ${name}${bracketed(holder, where)}`;
+}
+
+/** Where a key lies: 'in Miller’s satchel'. */
+export function inHolder(holder: string | undefined, where: string | undefined): string {
+  if (holder === undefined) return where === undefined ? '' : `on ${where}`;
+  return `in ${holder}${bracketed(where)}`;
+}
+
+/** What a puzzle leads to, by the kind of it: 'opens 11: Oven safe'. */
+export const LEADS = { fastener: 'opens', place: 'leads to', puzzle: 'needed for', other: 'gives' } as const;
+
+export function leadsTo(
+  verb: string,
+  step: number,
+  name: string,
+  holder: string | undefined,
+  where: string | undefined,
+): string {
+  return `${verb} ${step > 0 ? `${step}: ` : ''}${name}${bracketed(holder, where)}`;
+}
+
+export const NOTES = {
+  /** Beside a puzzle that no team gets to. */
+  neverReached: 'never reached',
+  latch: 'latch',
+  /** A box or place that stands alone. */
+  own: ownCaption,
+  atMinute: (minute: number) => `at minute ${minute}`,
+};
+
+/** A tray that is too long for a page. Without the page where it is not yet known. */
+export function continuedFrom(where: Elsewhere | undefined): string {
+  return where === undefined ? 'continued' : `continued from ${elsewhere(where)}`;
+}
+
+export function continuedOn(where: Elsewhere | undefined): string {
+  return where === undefined ? 'continued' : `continued on ${elsewhere(where)}`;
+}
+
+/** The widest that either says. */
+export const CONTINUED_WIDEST = 'continued from page 000';
+
+/** What the signs of the page mean. */
+export const LEGEND = {
+  step: 'step, in order of play',
+  told: (step: number) => `used in step ${step} (no line drawn)`,
+  lock: 'lock',
+  hidden: 'opened by a step',
+  tick: (teams: number) => (teams > 1 ? 'to tick, one for each team' : 'to tick when open'),
+  times: (least: number) => `${minutes(least)} and the like: expected time of one team`,
+};
+
+/** At the end of the legend. */
+export function leftOut(things: number): string {
+  return things === 0 ? '' : `${count(things, 'thing')} left out today and not on this page`;
+}
+
+/** Rescue lines that found no room. */
+export function notBeside(steps: readonly number[]): string {
+  return `What to say at ${steps.length === 1 ? 'step' : 'steps'} ${steps.join(', ')} stands in the order of play`;
+}
+
+/** Across a page of a game that cannot be won. */
+export const STOP_BAND = {
+  title: 'This game cannot be won.',
+  more: (n: number) => `and ${n} more ${n === 1 ? 'thing' : 'things'}`,
+};
+
+/** Instead of a game without a title. */
+export const UNTITLED = 'Game without a title';
+export const EMPTY = 'Nothing lies on the map yet.';
