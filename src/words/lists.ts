@@ -9,7 +9,7 @@ import { fieldCaption, noteText, ownCaption } from './canvas.ts';
 import { kindOf } from './kinds.ts';
 import { list } from './numbers.ts';
 import { capital, lockLabel, sayer, sentence } from './say.ts';
-import type { Sentence } from './sentence.ts';
+import type { Part, Sentence } from './sentence.ts';
 import { stepNumbers } from './sheets.ts';
 
 export const COLUMNS = {
@@ -27,31 +27,35 @@ export const COLUMNS = {
 export const CONTINUED = 'continued';
 
 export const INTRO = {
-  codes: (teams: number) =>
-    sentences(
+  codes: (teams: number): Sentence =>
+    sentence(
+      ...sets(teams, ` Every lock is there ${teams} times; tick when all are done. `),
       'Set each lock, shut it and open it again before its box is packed.',
-      teams > 1 && `${teams} sets: every lock is there ${teams} times, tick when all are done.`,
     ),
-  contents: (teams: number) =>
-    sentences(
-      'The box that is opened last is packed first, so none is shut before all that belongs in it is inside.',
-      teams > 1 && `${teams} sets: every box is packed ${teams} times.`,
+  contents: (teams: number): Sentence =>
+    sentence(
+      ...sets(teams, ` Every box is packed ${teams} times. `),
+      'The box that is opened last is packed first, so that none is shut before all that belongs in it is inside.',
     ),
-  hidden: (teams: number) =>
-    sentences(
+  hidden: (teams: number): Sentence =>
+    sentence(
+      ...sets(teams, ` Each thing is there ${teams} times. `),
       'What lies in the room when the game begins.',
-      teams > 1 && `${teams} sets: each thing is there ${teams} times.`,
     ),
-  order: (rescue: boolean, times: boolean) =>
-    sentences(
-      'The way through the game that takes the shortest time; teams may find another.',
-      times && 'Times are expected times of one team.',
-      rescue && 'Under each step: what to do when a team is stuck there.',
-    ),
+  order: (rescue: boolean, times: boolean): Sentence => [
+    [
+      'One way through the game, the quickest; teams may take another.',
+      times ? 'Times are what one team is expected to take.' : '',
+      rescue ? 'Under each step: what to do when a team is stuck there.' : '',
+    ]
+      .filter((text) => text !== '')
+      .join(' '),
+  ],
 };
 
-function sentences(...texts: readonly (string | false)[]): string {
-  return texts.filter((text) => text !== false).join(' ');
+/** '6 sets.' and what that means; nothing where one is enough. */
+function sets(teams: number, meaning: string): Part[] {
+  return teams > 1 ? [{ strong: `${teams} sets.` }, meaning] : [];
 }
 
 /** Where a thing is at the start: "in Red tin, in Window sill", "on the tables". Empty for a place. */
@@ -74,17 +78,21 @@ function positions(at: readonly number[]): string {
   return `${at.length === 1 ? 'position' : 'positions'} ${list(at.map(String))}`;
 }
 
-/** What leads to a lock, one line for each: "Cube scrap: position 1"; where not all are needed, first how many. */
-export function openerLines(
-  { game }: Assessment,
-  openers: readonly Opener[],
-  need: number | undefined,
-): Sentence[] {
-  const say = sayer(game);
-  const lines = openers.map(({ node, at }) =>
-    sentence(say.name(node), at === undefined ? '' : `: ${positions(at)}`),
-  );
-  return need === undefined ? lines : [[`any ${need} of these:`], ...lines];
+/** Of what leads to a lock not all is needed. */
+export function anyOf(need: number): string {
+  return `any ${need} of these`;
+}
+
+/** Under the name of what leads to a lock: "position 1, in Lens tin, in Low book shelf", "step 5". */
+export function openerTold(assessment: Assessment, { node, at }: Opener, whereabouts: Whereabouts): Sentence {
+  const { network, measures } = assessment;
+  const number = measures.number[network.index.get(node) ?? -1] ?? 0;
+  const parts: Sentence[] = [];
+  if (at !== undefined) parts.push([positions(at)]);
+  if (number > 0) parts.push([stepNumbers([number])]);
+  const where = whereText(assessment, whereabouts);
+  if (where.length > 0) parts.push(where);
+  return sentence(...parts.flatMap((part, i) => [i === 0 ? '' : ', ', part]));
 }
 
 export const NOTHING_TO_SET = 'nothing to set';
@@ -112,17 +120,19 @@ export const PACKING = {
   packed: 'packed before',
 } as const;
 
-/** Beside a lock of a box: "shut the key lock; Red tag, which opens it, goes in Lens tin, in Low book shelf" */
+/** Beside a lock of a box: "shut the key lock; its key Red tag is in Lens tin" */
 export function lockShut(
   assessment: Assessment,
   lock: NodeId,
-  keys: readonly NodeId[],
-  keyLies: Sentence,
+  keys: readonly { readonly key: NodeId; readonly where: Sentence }[],
 ): Sentence {
-  const shut = `shut the ${lockText(assessment, lock)}`;
-  if (keys.length === 0) return [shut];
   const say = sayer(assessment.game);
-  return sentence(shut, ', keep the key out: ', say.names(keys), ' lies ', keyLies);
+  return sentence(
+    `shut the ${lockText(assessment, lock)}`,
+    ...keys.map(({ key, where }, i) =>
+      sentence(i === 0 ? '; its key ' : ' and ', say.name(key), where.length > 0 ? ' is ' : '', where),
+    ),
+  );
 }
 
 /** Before the numbers of the sets, over the boxes to be ticked. */
@@ -154,6 +164,11 @@ function numbered({ game, network, measures }: Assessment, ids: readonly NodeId[
 /** When the teacher hands it over: "given after Start the pump (step 8)". */
 export function givenAfter(assessment: Assessment, puzzles: readonly NodeId[]): Sentence {
   return sentence('given after ', numbered(assessment, puzzles));
+}
+
+/** Under the name of a box: where it lies, then the teacher's note. */
+export function boxTold(where: Sentence, note: string | undefined): Sentence {
+  return sentence(capital(where), '.', note === undefined ? '' : ` ${note}`);
 }
 
 /** The heading over what lies in no place. */

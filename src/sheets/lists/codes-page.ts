@@ -1,12 +1,13 @@
 /** Codes of all locks, drawn: a row for each lock. */
+import type { Assessment } from '../../findings/assess.ts';
 import { lessonOf } from '../../game/defaults.ts';
 import { findingSentence } from '../../words/findings/index.ts';
-import { COLUMNS, INTRO, NEVER_OPENS, NO_LOCKS, openerLines, whereText } from '../../words/lists.ts';
+import { anyOf, COLUMNS, INTRO, NEVER_OPENS, NO_LOCKS, openerTold, whereText } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
 import type { Row, Strip } from '../flow.ts';
 import { TICK } from '../marks.ts';
 import { plainText, prose } from '../prose.ts';
-import { type LockEntry, lockEntries } from './codes.ts';
+import { type LockEntry, lockEntries, type Opener } from './codes.ts';
 import { columnsOf, headsRow, type ListContent, type ListFrame, saidAlone } from './page.ts';
 import {
   directionCodes,
@@ -18,10 +19,10 @@ import {
   tickStrip,
 } from './parts.ts';
 import { NOTE, SMALL, TEXT } from './type.ts';
-import { whereaboutsOf } from './whereabouts.ts';
+import { nearestOf, whereaboutsOf } from './whereabouts.ts';
 
-const NUMBER = 28;
-const TICKS = 30;
+const NUMBER = 26;
+const TICKS = 28;
 
 export function codesPage(frame: ListFrame): ListContent {
   const { assessment, options, paper } = frame;
@@ -29,8 +30,8 @@ export function codesPage(frame: ListFrame): ListContent {
   const end = options.ticks ? right - 2 * TICKS : right;
   const wide = end - left - NUMBER;
   const box = left + NUMBER;
-  const code = box + wide * 0.36;
-  const from = code + wide * 0.35;
+  const code = box + wide * 0.3;
+  const from = code + wide * 0.42;
   const columns: Columns = {
     left,
     right,
@@ -90,7 +91,6 @@ function lockRow(
   const name = prose(sayer(game).name(on), box, code - box - GAP, TEXT);
   const lies = prose(where, box, code - box - GAP, NOTE);
   const isSet = setting.set === 'code' || setting.set === 'missing';
-  const lines = openerLines(assessment, openers, need);
   return {
     before: 7,
     cells: [
@@ -102,7 +102,8 @@ function lockRow(
       ],
       [
         space(3),
-        ...lines.flatMap((line) => prose(line, from, end - from - GAP, { ...SMALL, names: 'regular' })),
+        ...(need === undefined ? [] : prose([anyOf(need)], from, end - from - GAP, NOTE)),
+        ...openers.flatMap((opener) => openerStrips(assessment, opener, from, end - from - GAP)),
       ],
       [space(3), tickStrip(isSet ? ticks : ticks.slice(1), lock)],
     ],
@@ -119,4 +120,12 @@ function lockRow(
       ruleStrip(left, right),
     ],
   };
+}
+
+function openerStrips(assessment: Assessment, opener: Opener, x: number, width: number): Strip[] {
+  const told = openerTold(assessment, opener, nearestOf(whereaboutsOf(assessment, opener.node)));
+  return [
+    ...prose(sayer(assessment.game).name(opener.node), x, width, { ...TEXT, names: 'regular' }),
+    ...(told.length === 0 ? [] : prose(told, x, width, NOTE)),
+  ];
 }

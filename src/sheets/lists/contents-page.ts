@@ -3,7 +3,7 @@ import { lessonOf } from '../../game/defaults.ts';
 import type { NodeId } from '../../game/model.ts';
 import { packingCautions } from '../../words/cautions.ts';
 import { findingSentence } from '../../words/findings/index.ts';
-import { INTRO, lockShut, NO_BOXES, PACKING, thingText, whereText } from '../../words/lists.ts';
+import { boxTold, INTRO, lockShut, NO_BOXES, PACKING, thingText, whereText } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
 import type { Row, Section } from '../flow.ts';
 import { plainText, prose } from '../prose.ts';
@@ -11,11 +11,11 @@ import { type LockEntry, lockEntries } from './codes.ts';
 import { type BoxEntry, boxEntries } from './contents.ts';
 import { noteOf } from './notes.ts';
 import { columnsOf, type ListContent, type ListFrame, saidAlone } from './page.ts';
-import { plateStrips, space, tickStrip } from './parts.ts';
+import { plateStrips, rightOf, space, tickStrip } from './parts.ts';
 import { thingRow } from './thing-row.ts';
 import { boxBackdrop, headingRow, setTicks } from './trays.ts';
 import { NOTE, TRAY_PAD } from './type.ts';
-import { whereaboutsOf } from './whereabouts.ts';
+import { nearestOf, whereaboutsOf } from './whereabouts.ts';
 
 export function contentsPage(frame: ListFrame): ListContent {
   const { assessment, options, paper } = frame;
@@ -25,7 +25,7 @@ export function contentsPage(frame: ListFrame): ListContent {
   const sections = boxEntries(assessment).map((entry) => boxSection(frame, entry, locks, notes));
   return {
     name: 'contents',
-    intro: [INTRO.contents(lessonOf(game).teams), packingCautions(game)],
+    intro: [INTRO.contents(lessonOf(game).teams), plainText(packingCautions(game))],
     flow: { sections: sections.length > 0 ? sections : [saidAlone(NO_BOXES, paper)] },
   };
 }
@@ -53,17 +53,26 @@ function boxSection(
   ];
   const nothing: Row = { before: 3, cells: [prose([PACKING.empty], left, right - left, NOTE)] };
 
+  const plates = new Map(
+    locks.map((id) => [
+      id,
+      plateStrips(assessment, id, options.codes ? lockOf.get(id)?.setting : undefined, left, PLATE_WIDTH),
+    ]),
+  );
+  const text = Math.max(...[...plates.values()].flat().map(rightOf)) + 10;
   const lock = (id: NodeId): Row => {
     const setting = lockOf.get(id)?.setting;
     const keys = setting?.set === 'key' ? setting.keys : [];
-    const [key] = keys;
-    const keyLies = key === undefined ? [] : whereText(assessment, whereaboutsOf(assessment, key));
-    const text = left + (options.codes ? PLATE_WIDTH : 20) + 8;
+    const told = lockShut(
+      assessment,
+      id,
+      keys.map((key) => ({ key, where: whereText(assessment, nearestOf(whereaboutsOf(assessment, key))) })),
+    );
     return {
       before: 5,
       cells: [
-        plateStrips(assessment, id, options.codes ? setting : undefined, left, PLATE_WIDTH),
-        [space(4), ...prose(lockShut(assessment, id, keys, keyLies), text, ticks.left - 8 - text, NOTE)],
+        plates.get(id) ?? [],
+        [space(4), ...prose(told, text, ticks.left - 8 - text, NOTE)],
         [space(3), tickStrip(ticks.xs, id)],
       ],
     };
@@ -76,10 +85,7 @@ function boxSection(
   );
 
   const note = notes(box);
-  const told = [
-    whereText(assessment, whereaboutsOf(assessment, box)),
-    note === undefined ? [] : plainText(note),
-  ];
+  const told = [boxTold(whereText(assessment, whereaboutsOf(assessment, box)), note)];
   const heading = { name: sayer(game).name(box), told, left, right, ticks };
   return {
     heading: (continued) => headingRow(heading, continued),

@@ -31,7 +31,7 @@ export function hiddenPage(frame: ListFrame): ListContent {
   const sections = spotEntries(assessment).map((entry) => spotSection(frame, entry, notes));
   return {
     name: 'hidden',
-    intro: [INTRO.hidden(lessonOf(assessment.game).teams), hidingCautions()],
+    intro: [INTRO.hidden(lessonOf(assessment.game).teams), plainText(hidingCautions())],
     flow: { sections: sections.length > 0 ? sections : [saidAlone(NOTHING_HIDDEN, paper)] },
   };
 }

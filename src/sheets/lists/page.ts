@@ -11,7 +11,7 @@ import { type Flow, paginate, type Row, type Section, type Strip, stripsHeight }
 import { FOOT_HEIGHT } from '../foot.ts';
 import { movedDown, rectangle, rule, textMark } from '../marks.ts';
 import { millimetres, type Paper } from '../paper.ts';
-import { plainText, prose } from '../prose.ts';
+import { prose } from '../prose.ts';
 import type { SheetName, SheetOptions } from '../sheet.ts';
 import { SMALL, TEXT } from './type.ts';
 
@@ -32,7 +32,7 @@ export function columnsOf(paper: Paper): Columns {
 export interface ListContent {
   readonly name: SheetName;
   /** Under the title; a paragraph each. */
-  readonly intro: readonly string[];
+  readonly intro: readonly Sentence[];
   readonly flow: Flow;
 }
 
@@ -87,9 +87,10 @@ function headStrips({ name, intro }: ListContent, { assessment, options, paper }
     wide,
     TEXT,
   );
-  const paragraphs = intro
-    .filter((text) => text !== '')
-    .flatMap((text) => [space(5), ...prose(plainText(text), left, wide, { ...SMALL, ink: 'second' })]);
+  const paragraphs = intro.flatMap((text) => [
+    space(5),
+    ...prose(text, left, wide, { ...SMALL, ink: 'second' }),
+  ]);
   return [...title, ...game, ...band(assessment, options, left, right), ...paragraphs, space(10)];
 }
 

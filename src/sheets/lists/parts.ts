@@ -66,6 +66,8 @@ export function directionCodes({ game }: Assessment): ReadonlySet<string> {
 }
 
 const PLATE_PAD = 4;
+/** Side of the sign on a plate. */
+const PLATE_SIGN = 14;
 const ARROW = 12;
 const ARROW_GAP = 4;
 const ARROWS: ReadonlyMap<string, SignName> = new Map([
@@ -85,7 +87,7 @@ export function plateStrips(
 ): Strip[] {
   const node = assessment.game.nodes.get(lock);
   const sign = lockSign(node?.kind === 'fastener' ? node.type : undefined);
-  const from = x + PLATE_PAD + SIGN + (setting ? 6 : 0);
+  const from = x + PLATE_PAD + PLATE_SIGN + (setting ? 5 : 0);
   const room = width - (from - x) - PLATE_PAD;
   const lines = setting
     ? settingLines(assessment, lock, setting, from, room)
@@ -103,7 +105,15 @@ export function plateStrips(
       stroke: 'metal',
       width: 0.9,
     },
-    { mark: 'sign', sign, x: x + PLATE_PAD, y: (CODE.leading - SIGN) / 2, size: SIGN, ink: 'ink', of: lock },
+    {
+      mark: 'sign',
+      sign,
+      x: x + PLATE_PAD,
+      y: (CODE.leading - PLATE_SIGN) / 2,
+      size: PLATE_SIGN,
+      ink: 'ink',
+      of: lock,
+    },
   ];
   let y = 0;
   const inside = lines.flatMap((line) => {
@@ -195,6 +205,14 @@ function arrowMarks(symbol: string, x: number, of: NodeId): Mark[] {
   const letter = textMark(symbol, { x: x + ARROW + 1, y: BASE }, { ...CODE_STYLE, role: 'code', of });
   if (sign === undefined) return [letter];
   return [{ mark: 'sign', sign, x, y: (CODE.leading - ARROW) / 2, size: ARROW, ink: 'ink', of }, letter];
+}
+
+/** The right edge of the areas in a strip. */
+export function rightOf({ marks }: Strip): number {
+  return Math.max(
+    0,
+    ...marks.flatMap((mark) => (mark.mark === 'area' ? mark.corners.map(({ x }) => x) : [])),
+  );
 }
 
 /** 'number lock' under its plate. */

@@ -34,6 +34,12 @@ export function whereaboutsOf({ game, network, context }: Assessment, id: NodeId
   return { holders, caption, givenBy };
 }
 
+/** The same, told by what it lies in at once. */
+export function nearestOf(whereabouts: Whereabouts): Whereabouts {
+  const [nearest] = whereabouts.holders;
+  return nearest === undefined ? whereabouts : { holders: [nearest], caption: undefined, givenBy: [] };
+}
+
 /**
  * Compares by first use: the number of the step that a thing is, of a lock on it, or of the first that it is needed for.
  * What has none comes last; then by name, then id.
