@@ -21,6 +21,8 @@ export interface Command {
   readonly keys: readonly string[];
   /** The browser tells of copying, cutting and pasting by events of its own; the keys are only shown. */
   readonly byEvent?: true;
+  /** Its keys work in a field too: for what the browser would otherwise do there with the whole page. */
+  readonly whileTyping?: true;
   readonly when: (now: Situation) => boolean;
   readonly run: () => void;
 }

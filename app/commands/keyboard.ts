@@ -1,4 +1,4 @@
-/** Keys to commands. Never while typing in a field, and never past an open dialog or menu. */
+/** Keys to commands. While typing in a field only those that say so, and never past an open dialog or menu. */
 import { COMMAND_LIST, situation } from './registry.ts';
 import { isTyping } from './typing.ts';
 
@@ -25,12 +25,14 @@ export function isPressed(shortcut: string, event: KeyboardEvent, mac: boolean):
 export function listenToKeys(): () => void {
   const mac = isMac();
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.defaultPrevented || isTyping(event.target)) return;
+    if (event.defaultPrevented) return;
+    const typing = isTyping(event.target);
     if (event.target instanceof Element && event.target.closest(IN_FRONT)) return;
     if (document.querySelector('dialog[open]')) return;
     const now = situation();
     const command = COMMAND_LIST.find(
-      (each) => !each.byEvent && each.keys.some((key) => isPressed(key, event, mac)),
+      (each) =>
+        !each.byEvent && (!typing || each.whileTyping) && each.keys.some((key) => isPressed(key, event, mac)),
     );
     if (!command) return;
     // Even when it does not apply now: Mod+S must not open the browser's own dialog.

@@ -1,7 +1,9 @@
 /** Every command, in the order in which the list of keys shows them. */
 import { liftQuestion } from '../../src/words/lift.ts';
+import { PRINT_COMMAND } from '../../src/words/print-command.ts';
 import { COMMANDS } from '../../src/words/screen-commands.ts';
 import { beginGame, openFile, saveToFile } from '../keep/index.ts';
+import { openPrint } from '../print/open.ts';
 import { useGame } from '../store/game.ts';
 import { useTidying } from '../store/tidying.ts';
 import { useView } from '../store/view.ts';
@@ -124,6 +126,13 @@ const REGISTRY = {
   },
   save: { label: () => COMMANDS.save, keys: ['Mod+S'], when: always, run: () => void saveToFile() },
   open: { label: () => COMMANDS.open, keys: ['Mod+O'], when: always, run: openFile },
+  print: {
+    label: () => PRINT_COMMAND,
+    keys: ['Mod+P'],
+    whileTyping: true,
+    when: filled,
+    run: openPrint,
+  },
   fresh: { label: () => COMMANDS.fresh, keys: [], when: always, run: () => void beginGame() },
   escape: {
     label: () => COMMANDS.escape,

@@ -2,29 +2,20 @@
 import { fileName } from '../../src/game/file-name.ts';
 import { writeGame } from '../../src/game/write.ts';
 import { useGame } from '../store/game.ts';
+import { download } from './download.ts';
 import { inTurn, markFiled, rawText } from './keeping.ts';
 import { useKeep } from './state.ts';
 
-/** Long enough for any browser to have begun the download. */
-const REVOKE_AFTER = 60_000;
-
-function download(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const anchor = document.createElement('a');
-  anchor.href = address;
-  anchor.download = name;
-  anchor.click();
-  setTimeout(() => URL.revokeObjectURL(address), REVOKE_AFTER);
-}
+const asFile = (text: string) => new Blob([text], { type: 'application/json' });
 
 /** Saves the open game. A window that may only read saves what it shows, and counts nothing. */
 export function saveToFile(): Promise<unknown> {
   return inTurn(async () => {
     const { game, provenance, readOnly, settle } = useGame.getState();
-    if (readOnly) return download(fileName(game), writeGame({ game, provenance }));
+    if (readOnly) return download(fileName(game), asFile(writeGame({ game, provenance })));
     settle();
     const saved = { game, provenance: { ...provenance, revision: provenance.revision + 1 } };
-    download(fileName(game), writeGame(saved));
+    download(fileName(game), asFile(writeGame(saved)));
     await markFiled(saved);
   });
 }
@@ -34,6 +25,6 @@ export function saveRaw(id: string): Promise<unknown> {
   return inTurn(async () => {
     const title = useKeep.getState().games.find((game) => game.id === id)?.title;
     const head = title === undefined ? {} : { title };
-    download(fileName({ head, nodes: new Map(), links: new Map(), positions: new Map() }), await rawText(id));
+    download(fileName({ head }), asFile(await rawText(id)));
   });
 }

@@ -1,4 +1,5 @@
 /** The head of the page: what game this is, whether it can be won, and what can be done with the whole of it. */
+import { CommandButton } from '../commands/CommandButton.tsx';
 import { GamesMenu, SavedState } from '../keep/index.ts';
 import { LessonLine } from './LessonLine.tsx';
 import { ShareMenu } from './ShareMenu.tsx';
@@ -18,6 +19,7 @@ export function Head() {
         <SavedState />
         <GamesMenu />
         <ShareMenu />
+        <CommandButton name="print" className="button button-main button-large" />
       </div>
     </header>
   );

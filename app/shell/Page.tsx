@@ -1,5 +1,6 @@
 /** The whole page: head, things to drag, the map, the panel. */
 import { lazy, Suspense, useEffect } from 'react';
+import { PRINT_HINT } from '../../src/words/print-command.ts';
 import { PAGE } from '../../src/words/screen.ts';
 import { listenToClipboard } from '../commands/clipboard.ts';
 import { useKeyList } from '../commands/key-list.ts';
@@ -7,6 +8,7 @@ import { listenToKeys } from '../commands/keyboard.ts';
 import { FlowCanvas } from '../flow/FlowCanvas.tsx';
 import { BeginHere, FileDrop, KeepNews } from '../keep/index.ts';
 import { Panel } from '../panel/Panel.tsx';
+import { usePrint } from '../print/open.ts';
 import { useGame } from '../store/game.ts';
 import { EmptyMat } from './EmptyMat.tsx';
 import { Head } from './Head.tsx';
@@ -14,10 +16,12 @@ import { Palette } from './Palette.tsx';
 import './page.css';
 
 const KeyList = lazy(() => import('../commands/KeyList.tsx'));
+const PrintPreview = lazy(() => import('../print/PrintPreview.tsx'));
 
 export function Page() {
   const title = useGame((state) => state.game.head.title ?? '');
   const keysShown = useKeyList((state) => state.open);
+  const printShown = usePrint((state) => state.open);
 
   useEffect(() => {
     document.title = PAGE.documentTitle(title.trim());
@@ -48,6 +52,12 @@ export function Page() {
           <KeyList />
         </Suspense>
       )}
+      {printShown && (
+        <Suspense>
+          <PrintPreview />
+        </Suspense>
+      )}
+      <p className="page-on-paper">{PRINT_HINT}</p>
     </div>
   );
 }

@@ -2,16 +2,12 @@
 import { SHARE } from '../../src/words/screen.ts';
 import { saveToFile } from '../keep/index.ts';
 import { DropPanel } from './DropPanel.tsx';
+import { MapPictures } from './MapPictures.tsx';
 import './share-menu.css';
 
 export function ShareMenu() {
   return (
-    <DropPanel
-      label={SHARE.share}
-      buttonClass="button button-main button-large"
-      align="right"
-      className="share-menu"
-    >
+    <DropPanel label={SHARE.share} buttonClass="button button-large" align="right" className="share-menu">
       {(close) => (
         <>
           <p>{SHARE.line}</p>
@@ -25,6 +21,7 @@ export function ShareMenu() {
           >
             {SHARE.save}
           </button>
+          <MapPictures close={close} />
         </>
       )}
     </DropPanel>

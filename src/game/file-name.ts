@@ -40,9 +40,14 @@ function trimmed(text: string): string {
   return text.replace(/^[\s.-]+|[\s.]+$/gu, '');
 }
 
-export function fileName(game: Game): string {
-  const title = (game.head.title ?? '').normalize('NFC').replace(RESERVED, ' ').replace(/\s+/gu, ' ');
+/** Without an ending. */
+export function fileStem({ head }: Pick<Game, 'head'>): string {
+  const title = (head.title ?? '').normalize('NFC').replace(RESERVED, ' ').replace(/\s+/gu, ' ');
   const name = trimmed(cut(trimmed(title)));
-  if (name === '') return UNTITLED + ENDING;
-  return (DEVICE.test(name) ? `${UNTITLED} ${name}` : name) + ENDING;
+  if (name === '') return UNTITLED;
+  return DEVICE.test(name) ? `${UNTITLED} ${name}` : name;
+}
+
+export function fileName(game: Pick<Game, 'head'>): string {
+  return fileStem(game) + ENDING;
 }

@@ -5,7 +5,7 @@
  */
 import { isMeasured } from '../type/text.ts';
 import { type Colours, coloursOf } from './colour.ts';
-import type { AreaMark, Drawing, LineMark, Mark, SignMark, TextMark } from './drawing.ts';
+import type { AreaMark, Drawing, LineMark, Mark, SignMark, Spot, TextMark } from './drawing.ts';
 import { pathOf, pointsOf, short } from './path.ts';
 import { SIGN_PATHS, SIGN_STROKE } from './signs.ts';
 
@@ -99,12 +99,32 @@ function arrowhead({ points, width }: LineMark): string {
   ]);
 }
 
+/** The same without a stretch at each end, where it meets what it comes from and goes to. */
+function withoutEnds(points: readonly Spot[], stretch: number): readonly Spot[] {
+  const moved = (end: Spot | undefined, next: Spot | undefined) => {
+    if (!end || !next) return [];
+    const length = Math.hypot(next.x - end.x, next.y - end.y);
+    const part = length === 0 ? 0 : Math.min(stretch / length, 0.5);
+    return [{ x: end.x + (next.x - end.x) * part, y: end.y + (next.y - end.y) * part }];
+  };
+  return [...moved(points[0], points[1]), ...points.slice(1, -1), ...moved(points.at(-1), points.at(-2))];
+}
+
+/** Of the casing, so that it does not take a bite out of the wall that its line begins at. */
+const CASING_STARTS = 1.5;
+
 function lineOf(mark: LineMark, colours: Colours): string {
-  const d = pathOf(mark.points, mark.rounded ?? 0, false);
+  const rounded = mark.rounded ?? 0;
+  const d = pathOf(mark.points, rounded, false);
   const stroke = colours[mark.ink];
   const width = mark.width;
   const casing = mark.casing
-    ? path({ d, fill: 'none', stroke: colours.paper, 'stroke-width': width + 2 * mark.casing })
+    ? path({
+        d: pathOf(withoutEnds(mark.points, CASING_STARTS), rounded, false),
+        fill: 'none',
+        stroke: colours.paper,
+        'stroke-width': width + 2 * mark.casing,
+      })
     : '';
   const line = path({
     d,
@@ -159,15 +179,19 @@ function markOf(mark: Mark, colours: Colours, { naturalWidth }: SvgOptions): str
 }
 
 const MILLIMETRES_PER_POINT = 25.4 / 72;
+const inMillimetres = (points: number) => `${short(points * MILLIMETRES_PER_POINT, 3)}mm`;
 
-/** As a whole SVG document. `xml:space` and direction count inside a page too, whatever surrounds it. */
-export function svgOf(drawing: Drawing, options: SvgOptions): string {
-  const { width, height, marks } = drawing;
-  const colours = coloursOf(options.colour);
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Direction and white space are said here, so that they hold inside a page too, whatever surrounds it. */
+function documentOf({ width, height }: Size, content: string, { title, css }: SvgOptions): string {
   const root = attributes({
     xmlns: 'http://www.w3.org/2000/svg',
-    width: `${short(width * MILLIMETRES_PER_POINT, 3)}mm`,
-    height: `${short(height * MILLIMETRES_PER_POINT, 3)}mm`,
+    width: inMillimetres(width),
+    height: inMillimetres(height),
     viewBox: `0 0 ${short(width, 4)} ${short(height, 4)}`,
     'font-family': `${FAMILIES.words}, ${FALLBACK.words}`,
     'font-weight': WEIGHTS.regular,
@@ -175,20 +199,40 @@ export function svgOf(drawing: Drawing, options: SvgOptions): string {
     direction: 'ltr',
     'xml:space': 'preserve',
   });
-  const title = options.title === undefined ? '' : `<title>${escaped(options.title)}</title>`;
-  const style = options.css === undefined ? '' : `<style>${escaped(options.css)}</style>`;
-  const paper = path({
-    d: pathOf(
-      [
-        { x: 0, y: 0 },
-        { x: width, y: 0 },
-        { x: width, y: height },
-        { x: 0, y: height },
-      ],
-      0,
-      true,
-    ),
-    fill: colours.paper,
+  const titleElement = title === undefined ? '' : `<title>${escaped(title)}</title>`;
+  const styleElement = css === undefined ? '' : `<style>${escaped(css)}</style>`;
+  return `<svg${root}>${titleElement}${styleElement}${content}</svg>`;
+}
+
+function pageOf({ width, height, marks }: Drawing, options: SvgOptions): string {
+  const colours = coloursOf(options.colour);
+  const paper = `<rect${attributes({ width, height, fill: colours.paper })}/>`;
+  return paper + marks.map((mark) => markOf(mark, colours, options)).join('\n');
+}
+
+/** As a whole SVG document. */
+export function svgOf(drawing: Drawing, options: SvgOptions): string {
+  return documentOf(drawing, pageOf(drawing, options), options);
+}
+
+/** Between pages that stand below one another in one picture. */
+const GAP = 12;
+
+/** Of the picture that `svgOfPages` makes, in points. */
+export function sizeOfPages(pages: readonly Drawing[]): Size {
+  return {
+    width: Math.max(0, ...pages.map(({ width }) => width)),
+    height: pages.reduce((sum, { height }) => sum + height + GAP, -GAP),
+  };
+}
+
+/** Pages below one another in one SVG document. There is at least one. */
+export function svgOfPages(pages: readonly Drawing[], options: SvgOptions): string {
+  let top = 0;
+  const content = pages.map((drawing) => {
+    const placed = `<g transform="translate(0 ${short(top, 4)})">${pageOf(drawing, options)}</g>`;
+    top += drawing.height + GAP;
+    return placed;
   });
-  return `<svg${root}>${title}${style}${paper}${marks.map((mark) => markOf(mark, colours, options)).join('\n')}</svg>`;
+  return documentOf(sizeOfPages(pages), content.join('\n'), options);
 }

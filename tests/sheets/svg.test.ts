@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { IN_COLOUR, IN_GREY } from '../../src/sheets/colour.ts';
 import type { AreaMark, Drawing, LineMark, Mark, TextMark } from '../../src/sheets/drawing.ts';
 import { paperOf } from '../../src/sheets/paper.ts';
-import { svgOf } from '../../src/sheets/svg.ts';
+import { sizeOfPages, svgOf, svgOfPages } from '../../src/sheets/svg.ts';
 
 const text: TextMark = {
   mark: 'text',
@@ -32,8 +32,7 @@ const line: LineMark = {
 
 const page = (...marks: readonly Mark[]): Drawing => ({ ...paperOf('A4', 'portrait'), marks });
 const colour = (...marks: readonly Mark[]) => svgOf(page(...marks), { colour: true });
-/** Path data of the marks, without that of the paper. */
-const paths = (svg: string) => [...svg.matchAll(/<path d="([^"]*)"/g)].map(([, d]) => d).slice(1);
+const paths = (svg: string) => [...svg.matchAll(/<path d="([^"]*)"/g)].map(([, d]) => d);
 
 describe('a drawing as SVG', () => {
   it('is as large as the paper: ISO 216 and ANSI/ASME Y14.1, in millimetres', () => {
@@ -96,7 +95,8 @@ describe('a drawing as SVG', () => {
 
   it('puts a casing under its line, and the head on its last point', () => {
     const [casing, drawn, head] = paths(colour({ ...line, casing: 2, arrow: true, dash: [2, 1] }));
-    expect(casing).toBe(drawn);
+    expect(drawn).toBe('M0 0L10 0L10 20');
+    expect(casing).toBe('M1.5 0L10 0L10 18.5');
     expect(head).toBe('M7.24 15.4L10 20L12.76 15.4');
     const svg = colour({ ...line, casing: 2, arrow: true, dash: [2, 1] });
     expect(svg.indexOf('stroke-width="5"')).toBeLessThan(svg.indexOf('stroke-width="1"'));
@@ -120,5 +120,16 @@ describe('a drawing as SVG', () => {
     expect(used(colour(...marks))).toEqual(
       new Set([IN_COLOUR.paper, IN_COLOUR.ink, IN_COLOUR.stop, IN_COLOUR.metal]),
     );
+  });
+
+  it('holds several pages below one another, each true to size', () => {
+    const pages = [page(text), { ...paperOf('A4', 'landscape'), marks: [line] }];
+    const svg = svgOfPages(pages, { colour: true, title: 'Tin & key', css: 'text > tspan {}' });
+    const { width, height } = sizeOfPages(pages);
+    expect(width).toBeCloseTo((297 / 25.4) * 72, 6);
+    expect(height).toBeCloseTo(((297 + 210) / 25.4) * 72 + 12, 6);
+    expect(svg).toContain('<title>Tin &amp; key</title><style>text &gt; tspan {}</style>');
+    expect(svg).toContain('translate(0 853.8898)');
+    expect(svg.match(/<rect /g)).toHaveLength(2);
   });
 });

@@ -1,0 +1,122 @@
+/** The print preview: the pages themselves, as large as on paper where there is room, and beside them what is chosen for them. */
+import { useEffect, useId, useRef, useState } from 'react';
+import type { SheetOptions } from '../../src/sheets/sheet.ts';
+import { PRINT, PRINT_STATUS, pageName, printedAt } from '../../src/words/print.ts';
+import { MAP_PICTURES } from '../../src/words/print-command.ts';
+import { SHEET_TITLES } from '../../src/words/sheets.ts';
+import { isMac, isPressed } from '../commands/keyboard.ts';
+import { useGame } from '../store/game.ts';
+import { loadFaces } from './faces.ts';
+import { type PictureFormat, saveMap } from './map-file.ts';
+import { Options } from './Options.tsx';
+import { closePrint } from './open.ts';
+import { rememberedOptions, rememberOptions } from './options.ts';
+import { Page } from './Page.tsx';
+import { printPagesOf } from './printed.ts';
+import { usePages } from './usePages.ts';
+import './print-preview.css';
+import './printed.css';
+import './sheet-text.css';
+
+function statusOf(state: ReturnType<typeof usePages>['state'], pages: number, chosen: number): string {
+  if (chosen === 0) return PRINT_STATUS.noSheet;
+  if (state === 'failed') return PRINT_STATUS.failed;
+  if (state === 'starting') return PRINT_STATUS.starting;
+  return state === 'ready' ? PRINT_STATUS.ready(pages) : PRINT_STATUS.improving(pages);
+}
+
+export default function PrintPreview() {
+  const id = useId();
+  const dialog = useRef<HTMLDialogElement>(null);
+  const mat = useRef<HTMLElement>(null);
+  const printButton = useRef<HTMLButtonElement>(null);
+  const game = useGame((state) => state.game);
+  const [printing] = useState(() => ({ date: printedAt(Date.now()) }));
+  const [options, setOptions] = useState(rememberedOptions);
+  const [saving, setSaving] = useState(false);
+  const [problem, setProblem] = useState<string>();
+  const { sheets, state } = usePages(game, options, printing);
+  const pages = sheets.flatMap((sheet) => sheet.pages);
+
+  useEffect(() => {
+    const element = dialog.current;
+    if (!element?.open) element?.showModal();
+    printButton.current?.focus();
+    return () => element?.close();
+  }, []);
+  useEffect(() => printPagesOf(() => mat.current?.querySelectorAll('.print-page') ?? []), []);
+
+  const change = (changed: Partial<SheetOptions>) => {
+    const next = { ...options, ...changed };
+    setOptions(next);
+    rememberOptions(next);
+    setProblem(undefined);
+  };
+  const print = async () => {
+    await loadFaces(pages);
+    window.print();
+  };
+  const save = async (format: PictureFormat) => {
+    setSaving(true);
+    setProblem(undefined);
+    const shown = state === 'ready' ? sheets.find(({ name }) => name === 'map')?.pages : undefined;
+    setProblem(await saveMap(format, game, options, shown));
+    setSaving(false);
+  };
+
+  const status = saving ? MAP_PICTURES.making : statusOf(state, pages.length, options.sheets.length);
+  return (
+    <dialog
+      ref={dialog}
+      className="print-preview"
+      aria-labelledby={id}
+      onCancel={closePrint}
+      onKeyDown={(event) => {
+        if (!isPressed('Mod+P', event.nativeEvent, isMac())) return;
+        event.preventDefault();
+        if (pages.length > 0) void print();
+      }}
+    >
+      <header className="print-head">
+        <h2 id={id}>{PRINT.title}</h2>
+        <p className="print-status" role="status">
+          {problem ?? status}
+        </p>
+        <button type="button" className="button" disabled={saving} onClick={() => void save('svg')}>
+          {MAP_PICTURES.svg}
+        </button>
+        <button type="button" className="button" disabled={saving} onClick={() => void save('png')}>
+          {MAP_PICTURES.png}
+        </button>
+        <button type="button" className="button" onClick={closePrint}>
+          {PRINT.close}
+        </button>
+        <button
+          ref={printButton}
+          type="button"
+          className="button button-main button-large"
+          disabled={pages.length === 0}
+          onClick={() => void print()}
+        >
+          {PRINT.print}
+        </button>
+      </header>
+      <section ref={mat} className="print-mat" aria-label={PRINT.pages} aria-busy={state !== 'ready'}>
+        {sheets.map(({ name, pages }) => (
+          <section key={name} aria-label={SHEET_TITLES[name]}>
+            {pages.map((drawing, i) => (
+              <Page
+                // biome-ignore lint/suspicious/noArrayIndexKey: a page is what stands in this place
+                key={i}
+                drawing={drawing}
+                colour={options.colour}
+                name={pageName(SHEET_TITLES[name], i + 1, pages.length)}
+              />
+            ))}
+          </section>
+        ))}
+      </section>
+      <Options options={options} change={change} />
+    </dialog>
+  );
+}

@@ -1,0 +1,29 @@
+/** A print run as the worker and the page give it: a row of better and better answers. */
+import { assess } from '../../src/findings/assess.ts';
+import type { Game } from '../../src/game/model.ts';
+import { printRun } from '../../src/sheets/index.ts';
+import type { Printing, Sheet, SheetOptions } from '../../src/sheets/sheet.ts';
+
+export interface PagesQuestion {
+  readonly game: Game;
+  readonly options: SheetOptions;
+  readonly printing: Printing;
+}
+
+export type PagesAnswer =
+  | { readonly sheets: readonly Sheet[]; readonly final: boolean }
+  | { readonly failed: string };
+
+/** The run's results one by one; the last is the final one. */
+export function* answers({ game, options, printing }: PagesQuestion): Generator<PagesAnswer> {
+  const run = printRun(assess(game), options, printing);
+  for (;;) {
+    const { value, done } = run.next();
+    yield { sheets: value, final: done === true };
+    if (done) return;
+  }
+}
+
+export function failure(error: unknown): PagesAnswer {
+  return { failed: error instanceof Error ? error.message : String(error) };
+}

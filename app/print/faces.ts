@@ -1,0 +1,114 @@
+/**
+ * The faces of the typefaces that pages are set in. The upright ones are those of the whole program (shell/base.css);
+ * the italic, for what is told and not drawn, is loaded with the preview.
+ */
+import monoExt from '@fontsource-variable/atkinson-hyperlegible-mono/files/atkinson-hyperlegible-mono-latin-ext-wght-normal.woff2?url';
+import mono from '@fontsource-variable/atkinson-hyperlegible-mono/files/atkinson-hyperlegible-mono-latin-wght-normal.woff2?url';
+import nextExtItalic from '@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-wght-italic.woff2?url';
+import nextExt from '@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-wght-normal.woff2?url';
+import nextItalic from '@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-wght-italic.woff2?url';
+import next from '@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-wght-normal.woff2?url';
+import type { Drawing, TextMark } from '../../src/sheets/drawing.ts';
+import { FAMILIES, WEIGHTS } from '../../src/sheets/svg.ts';
+
+interface Face {
+  readonly family: keyof typeof FAMILIES;
+  readonly italic: boolean;
+  readonly address: string;
+  readonly range: string;
+}
+
+const LATIN =
+  'U+0000-00FF, U+0131, U+0152-0153, U+02BB-02BC, U+02C6, U+02DA, U+02DC, U+2000-206F, U+20AC, U+2122';
+const LATIN_EXT =
+  'U+0100-02BA, U+02BD-02C5, U+02C7-02CC, U+02CE-02D7, U+02DD-02FF, U+1E00-1E9F, U+1EF2-1EFF, U+2020, U+20A0-20AB, U+20AD-20C0, U+2113';
+
+const FACES: readonly Face[] = [
+  { family: 'words', italic: false, address: next, range: LATIN },
+  { family: 'words', italic: false, address: nextExt, range: LATIN_EXT },
+  { family: 'words', italic: true, address: nextItalic, range: LATIN },
+  { family: 'words', italic: true, address: nextExtItalic, range: LATIN_EXT },
+  { family: 'codes', italic: false, address: mono, range: LATIN },
+  { family: 'codes', italic: false, address: monoExt, range: LATIN_EXT },
+];
+
+const ALL_WEIGHTS = '200 800';
+
+/** Makes the italic known to the page; it is fetched when a text asks for it. */
+function addItalic(): void {
+  for (const { family, italic, address, range } of FACES) {
+    if (!italic) continue;
+    const source = `url("${new URL(address, document.baseURI).href}")`;
+    document.fonts.add(
+      new FontFace(FAMILIES[family], source, { style: 'italic', weight: ALL_WEIGHTS, unicodeRange: range }),
+    );
+  }
+}
+
+let italicAdded = false;
+
+/** As the shorthand of CSS has it. */
+export function fontOf({ family, italic, weight, size }: TextMark): string {
+  const fallback = family === 'codes' ? 'monospace' : 'sans-serif';
+  return `${italic ? 'italic ' : ''}${WEIGHTS[weight]} ${size}px "${FAMILIES[family]}", ${fallback}`;
+}
+
+/** All signs that the pages set in each face. */
+function signsByFont(pages: readonly Drawing[]): ReadonlyMap<string, ReadonlySet<string>> {
+  const signs = new Map<string, Set<string>>();
+  for (const { marks } of pages) {
+    for (const mark of marks) {
+      if (mark.mark !== 'text') continue;
+      const font = fontOf({ ...mark, size: 10 });
+      const known = signs.get(font) ?? new Set();
+      for (const sign of mark.text) known.add(sign);
+      signs.set(font, known);
+    }
+  }
+  return signs;
+}
+
+/** Fetches every face that the pages need, also of those that are not in view. A face that cannot be had is replaced by the browser. */
+export async function loadFaces(pages: readonly Drawing[]): Promise<void> {
+  if (!italicAdded) addItalic();
+  italicAdded = true;
+  await Promise.allSettled(
+    [...signsByFont(pages)].map(([font, signs]) => document.fonts.load(font, [...signs].join(''))),
+  );
+}
+
+const inRange = (point: number, range: string) =>
+  range.split(', ').some((part) => {
+    const [first = '', last = first] = part.slice(2).split('-');
+    return point >= Number.parseInt(first, 16) && point <= Number.parseInt(last, 16);
+  });
+
+function needed({ family, italic, range }: Face, pages: readonly Drawing[]): boolean {
+  return pages.some(({ marks }) =>
+    marks.some(
+      (mark) =>
+        mark.mark === 'text' &&
+        mark.family === family &&
+        (mark.italic ?? false) === italic &&
+        Array.from(mark.text).some((sign) => inRange(sign.codePointAt(0) ?? 0, range)),
+    ),
+  );
+}
+
+async function asData(address: string): Promise<string> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address}: ${response.status}`);
+  const bytes = new Uint8Array(await response.arrayBuffer());
+  return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
+}
+
+/** Rules of a style sheet that hold the faces themselves, only those that the pages need. Fails when one cannot be fetched. */
+export async function embeddedFaces(pages: readonly Drawing[]): Promise<string> {
+  const rules = FACES.filter((face) => needed(face, pages)).map(
+    async ({ family, italic, address, range }) =>
+      `@font-face{font-family:"${FAMILIES[family]}";font-style:${italic ? 'italic' : 'normal'};` +
+      `font-weight:${ALL_WEIGHTS};unicode-range:${range};` +
+      `src:url(data:font/woff2;base64,${await asData(address)})}`,
+  );
+  return (await Promise.all(rules)).join('');
+}
