@@ -3,7 +3,6 @@
  * behind it, so that fast typing never queues up work for games that are gone.
  */
 import { create } from 'zustand';
-import { fewestSteps } from '../../src/engine/fewest.ts';
 import type { Fewest, Measures } from '../../src/engine/measures.ts';
 import type { Network } from '../../src/engine/network.ts';
 import { currentAssessment, useAssessment } from '../store/assessment.ts';
@@ -55,9 +54,15 @@ export function startFewest(): void {
     useKnown.setState({ network: underWay?.network, fewest });
     underWay = undefined;
   };
+  // Loaded when it is needed, which is hardly ever.
+  const searchOnThePage = async (question: FewestQuestion) => {
+    const { fewestSteps } = await import('../../src/engine/fewest.ts');
+    answered(fewestSteps(question.network, question.measures, BUDGET_ON_THE_PAGE));
+    ask();
+  };
   const put = (question: FewestQuestion) => {
     if (worker) worker.postMessage(question);
-    else answered(fewestSteps(question.network, question.measures, BUDGET_ON_THE_PAGE));
+    else void searchOnThePage(question);
   };
   const ask = () => {
     const { network, measures } = currentAssessment();

@@ -1,5 +1,6 @@
 /** The print preview: the pages themselves, as large as on paper where there is room, and beside them what is chosen for them. */
 import { useEffect, useId, useRef, useState } from 'react';
+import { sheetsOf } from '../../src/sheets/index.ts';
 import type { SheetOptions } from '../../src/sheets/sheet.ts';
 import { PRINT, PRINT_STATUS, pageName, printedAt } from '../../src/words/print.ts';
 import { MAP_PICTURES } from '../../src/words/print-command.ts';
@@ -64,7 +65,7 @@ export default function PrintPreview() {
     setSaving(false);
   };
 
-  const status = saving ? MAP_PICTURES.making : statusOf(state, pages.length, options.sheets.length);
+  const status = saving ? MAP_PICTURES.making : statusOf(state, pages.length, sheetsOf(options).length);
   return (
     <dialog
       ref={dialog}

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import KeyList from '../../../app/commands/KeyList.tsx';
 import { isPressed, listenToKeys } from '../../../app/commands/keyboard.ts';
 import { COMMAND_LIST } from '../../../app/commands/registry.ts';
+import { usePrint } from '../../../app/print/open.ts';
 import { useGame } from '../../../app/store/game.ts';
 import { useView } from '../../../app/store/view.ts';
 import { openGame, past, theGame } from '../open-game.ts';
@@ -76,11 +77,20 @@ describe('keys to commands', () => {
 
   test('the browser keeps no dialog of its own for a key that is ours, and its own keys otherwise', () => {
     expect(press('z', { ctrlKey: true })).toBe(false);
-    expect(press('p', { ctrlKey: true })).toBe(true);
+    expect(press('p', { ctrlKey: true })).toBe(false);
+    expect(press('f', { ctrlKey: true })).toBe(true);
     expect(press('Delete')).toBe(true);
   });
 
-  test('nothing while typing, or with another window editing', () => {
+  test('the print preview opens for the keys of the browser, while typing too', () => {
+    usePrint.setState({ open: false });
+    render(<input aria-label="field" />);
+    expect(press('p', { ctrlKey: true }, screen.getByLabelText('field'))).toBe(false);
+    expect(usePrint.getState().open).toBe(true);
+    usePrint.setState({ open: false });
+  });
+
+  test('nothing else while typing, or with another window editing', () => {
     render(<input aria-label="field" />);
     useView.getState().select(['note']);
     press('Delete', {}, screen.getByLabelText('field'));
