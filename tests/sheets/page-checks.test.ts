@@ -1,9 +1,9 @@
 /** The checker finds what is wrong: a page drawn by hand is spoilt in one thing at a time. */
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../src/findings/assess.ts';
-import type { Mark, TextMark } from '../../src/sheets/drawing.ts';
+import type { Drawing, Mark, TextMark } from '../../src/sheets/drawing.ts';
 import type { SheetOptions } from '../../src/sheets/sheet.ts';
-import { checkMap, checkSheets } from './page-checks/check.ts';
+import { checkMap, checkRun } from './page-checks/check.ts';
 import type { FaultKind } from './page-checks/fault.ts';
 import { area, cleanMarks, drawingOf, HAND_MADE, line, OPTIONS, text } from './page-checks/hand-made.ts';
 
@@ -299,9 +299,11 @@ test('a thing told to another page says which', () => {
   expect(faults.map(({ kind }) => kind)).toEqual(['link told wrong', 'link told wrong', 'link told wrong']);
 });
 
-test('a list is checked without its game', () => {
+test('a list is checked as a page', () => {
   const page = { width: 595, height: 842, marks: [text('plain', undefined, 'Page 1 of 1', 480, 50)] };
-  expect(checkSheets([page])).toEqual([]);
+  const faults = (drawing: Drawing) =>
+    checkRun([{ name: 'order', pages: [drawing] }], HAND_MADE, OPTIONS).faults;
+  expect(faults(page)).toEqual([]);
   const spoilt = { ...page, marks: [...page.marks, text('plain', undefined, 'Codes', 482, 52)] };
-  expect(checkSheets([spoilt])).toMatchObject([{ kind: 'overlap' }]);
+  expect(faults(spoilt)).toMatchObject([{ kind: 'overlap' }]);
 });

@@ -1,5 +1,5 @@
 /** Boxes around marks, and what two of them have in common. In points; y grows downwards. */
-import type { AreaMark, Mark, SignMark, Spot, TextMark } from '../../../src/sheets/drawing.ts';
+import type { AreaMark, LineMark, Mark, SignMark, Spot, TextMark } from '../../../src/sheets/drawing.ts';
 
 export interface Box {
   readonly left: number;
@@ -32,6 +32,21 @@ export const signBox = ({ x, y, size }: SignMark): Box => ({
   bottom: y + size,
 });
 
+/** What the stroke covers at a point of a line: to both sides at its ends, which are cut square, and all around at its corners. */
+function strokeAt({ points, width }: LineMark, spot: Spot, i: number): Spot[] {
+  const half = width / 2;
+  const neighbours = [points[i - 1], points[i + 1]].filter((other) => other !== undefined);
+  const [only, second] = neighbours;
+  const isFlat = second === undefined && only !== undefined && only.y === spot.y;
+  const isUpright = second === undefined && only !== undefined && only.x === spot.x;
+  const dx = isFlat ? 0 : half;
+  const dy = isUpright ? 0 : half;
+  return [
+    { x: spot.x - dx, y: spot.y - dy },
+    { x: spot.x + dx, y: spot.y + dy },
+  ];
+}
+
 /** With its stroke. */
 export function markBox(mark: Mark): Box {
   switch (mark.mark) {
@@ -42,7 +57,7 @@ export function markBox(mark: Mark): Box {
     case 'area':
       return grown(areaBox(mark), mark.stroke === undefined ? 0 : (mark.width ?? 1) / 2);
     case 'line':
-      return grown(boxAround(mark.points), mark.width / 2);
+      return boxAround(mark.points.flatMap((spot, i) => strokeAt(mark, spot, i)));
   }
 }
 

@@ -4,9 +4,9 @@
  */
 import type { Assessment } from '../../../src/findings/assess.ts';
 import type { Drawing } from '../../../src/sheets/drawing.ts';
-import type { SheetOptions } from '../../../src/sheets/sheet.ts';
+import type { Sheet, SheetName, SheetOptions } from '../../../src/sheets/sheet.ts';
 import { areaFaults } from './areas.ts';
-import { contentFaults } from './contents.ts';
+import { contentFaults, givenAway } from './contents.ts';
 import type { Fault } from './fault.ts';
 import { crossingsOf, lineFaults } from './lines.ts';
 import { countLinks, linkFaults } from './links.ts';
@@ -16,46 +16,46 @@ import { usedOf } from './used.ts';
 
 export interface MapReport {
   readonly faults: readonly Fault[];
+  /** Of the map; and so are crossings and links. */
   readonly pages: number;
-  /** Smallest type size on any page, in points. */
+  /** Smallest type size on any sheet, in points. */
   readonly smallest: number;
   readonly crossings: number;
   readonly drawn: number;
   readonly told: number;
 }
 
-const smallestOn = (pages: readonly Page[]) =>
-  Math.min(...pages.flatMap(({ texts }) => texts.map(({ mark }) => mark.size)));
-
-/** The facilitator map alone: all its pages, and no other sheet. */
-export function checkMap(
-  drawings: readonly Drawing[],
-  assessment: Assessment,
-  options: SheetOptions,
-): MapReport {
+/** A whole print run, in its order. The map is checked in everything, other sheets in what can be said without knowing what they are about. */
+export function checkRun(sheets: readonly Sheet[], assessment: Assessment, options: SheetOptions): MapReport {
   const used = usedOf(assessment);
-  const pages = drawings.map((drawing, i) => pageOf(drawing, i + 1));
-  const faults = pages.flatMap((page) => [
-    ...markFaults(page),
-    ...areaFaults(page, used),
-    ...lineFaults(page, used),
-  ]);
+  const all: { readonly name: SheetName; readonly page: Page }[] = [];
+  for (const { name, pages } of sheets) {
+    for (const drawing of pages) all.push({ name, page: pageOf(drawing, all.length + 1) });
+  }
+  const pages = all.map(({ page }) => page);
+  const map = all.filter(({ name }) => name === 'map').map(({ page }) => page);
+  const lists = pages.filter((page) => !map.includes(page));
+  const hasMap = sheets.some(({ name }) => name === 'map');
   return {
     faults: [
-      ...faults,
-      ...linkFaults(pages, used),
-      ...contentFaults(pages, used, options),
+      ...pages.flatMap(markFaults),
+      ...map.flatMap((page) => [...areaFaults(page, used), ...lineFaults(page, used)]),
+      ...(hasMap ? [...linkFaults(map, used), ...contentFaults(map, used, options)] : []),
+      ...(options.codes ? [] : givenAway(lists, used)),
       ...pageNumberFaults(pages),
     ],
-    pages: pages.length,
-    smallest: smallestOn(pages),
-    crossings: pages.reduce((sum, page) => sum + crossingsOf(page, used), 0),
-    ...countLinks(pages, used),
+    pages: map.length,
+    smallest: Math.min(...pages.flatMap(({ texts }) => texts.map(({ mark }) => mark.size))),
+    crossings: map.reduce((sum, page) => sum + crossingsOf(page, used), 0),
+    ...countLinks(map, used),
   };
 }
 
-/** Any sheets, in the order in which they are printed: what can be said without knowing what they are about. */
-export function checkSheets(drawings: readonly Drawing[]): readonly Fault[] {
-  const pages = drawings.map((drawing, i) => pageOf(drawing, i + 1));
-  return [...pages.flatMap(markFaults), ...pageNumberFaults(pages)];
+/** The facilitator map alone: all its pages, and no other sheet. */
+export function checkMap(
+  pages: readonly Drawing[],
+  assessment: Assessment,
+  options: SheetOptions,
+): MapReport {
+  return checkRun([{ name: 'map', pages }], assessment, options);
 }

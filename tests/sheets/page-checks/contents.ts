@@ -84,7 +84,7 @@ function codeFaults(pages: readonly Page[], used: Used): Fault[] {
 const SECRET_LENGTH = 3;
 
 /** Shorter codes than three signs are also numbers of steps and minutes, and are looked for nowhere. */
-function givenAway(pages: readonly Page[], used: Used): Fault[] {
+export function givenAway(pages: readonly Page[], used: Used): Fault[] {
   const names = [...used.nodes.values()].map(({ name }) => letters(name)).join(' ');
   const secrets = new Map<string, NodeId>();
   for (const [id, node] of used.nodes) {

@@ -1,6 +1,6 @@
 /** Faults of single pages that are so whatever the page is about: overlaps of what is read, edges, sizes, texts covered or cut. */
 import { textWidth } from '../../../src/type/text.ts';
-import { type Box, grown, inside, lengthOf, markBox, meet } from './boxes.ts';
+import { type Box, grown, holds, inside, lengthOf, markBox, meet } from './boxes.ts';
 import type { Fault } from './fault.ts';
 import { type Page, spotText } from './page.ts';
 
@@ -38,8 +38,10 @@ function smallThings({ texts, areas, signs }: Page): Small[] {
   return small;
 }
 
-/** What of one node is meant to stand upon each other. */
+/** What of one node is meant to stand upon each other, and what is written on a plate. */
 function belongTogether(a: Small, b: Small): boolean {
+  const [plate, other] = a.kind === 'plate' ? [a, b] : [b, a];
+  if (plate.kind === 'plate' && other.kind === 'text' && holds(plate.box, other.box)) return true;
   if (a.of !== b.of) return false;
   const kinds = new Set([a.kind, b.kind]);
   return kinds.has('plate') ? kinds.size > 1 : kinds.has('step') && kinds.has('number');
