@@ -3,7 +3,9 @@
  * When the whole is rearranged (tidied, or that undone), the view follows what the eye is at, and arrows come back once all stands.
  */
 import { useLayoutEffect, useRef } from 'react';
-import type { MapLayout } from '../../src/map/layout.ts';
+import type { NodeId } from '../../src/game/model.ts';
+import type { MapLayout, Rect } from '../../src/map/layout.ts';
+import { same } from '../../src/map/same.ts';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
 import { eyeAt, isAnyInView, isRearranged, shiftsOf } from './eye.ts';
@@ -17,15 +19,25 @@ const REARRANGED = 320;
 /** More than these do not glide: so many transitions would come late. */
 const MOST_GLIDING = 400;
 
+/** What the eye was at last, and the view that was in. */
+let kept: { readonly eye: NodeId; readonly view: Rect } | undefined;
+
+/** The same as before for as long as nobody has moved the view, so that better results, and an undo, end where the first began. */
+function eyeOn(layout: MapLayout, view: Rect): NodeId | undefined {
+  const still = kept && same(kept.view, view) && layout.slots.has(kept.eye);
+  return still ? kept?.eye : eyeAt(layout, useView.getState().nodes, view);
+}
+
 /** Keeps what the eye is at where it is on the screen; when nothing would be in view, goes to where the map is. */
 function keepEye(before: MapLayout, after: MapLayout): void {
   const view = inView();
-  const eye = eyeAt(before, useView.getState().nodes, view);
+  const eye = eyeOn(before, view);
   const old = eye === undefined ? undefined : before.slots.get(eye);
   const now = eye === undefined ? undefined : after.slots.get(eye);
   const by = old && now ? { x: now.x - old.x, y: now.y - old.y } : { x: 0, y: 0 };
   if (isAnyInView(after, { ...view, x: view.x + by.x, y: view.y + by.y })) shiftView(by);
   else fitAll();
+  kept = eye === undefined ? undefined : { eye, view: inView() };
 }
 
 /** Carries a class for so many milliseconds, or until what is returned is called. */
@@ -50,9 +62,10 @@ export function useSettling(layout: MapLayout, held: boolean, element: HTMLEleme
     if (before.layout === layout && !before.held) return;
     const shifts = shiftsOf(before.layout, layout);
     const rearranged = !before.held && before.nodes === nodes && isRearranged(shifts);
-    if (rearranged) keepEye(before.layout, layout);
     const endGlide = shifts.size > MOST_GLIDING ? undefined : carry(element, 'flow-settling', GLIDE);
     const endBlank = rearranged ? carry(element, 'flow-rearranged', REARRANGED) : undefined;
+    // Not before the classes are there: it asks for sizes, and with that all would be where it is to glide to.
+    if (rearranged) keepEye(before.layout, layout);
     return () => {
       endGlide?.();
       endBlank?.();
