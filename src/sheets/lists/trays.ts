@@ -110,8 +110,14 @@ export function thingSign(game: Game, id: NodeId, x: number): Strip[] {
   ];
 }
 
+/** Middles of walls of this thickness whose outer edges are at `left` and `right`: what stands at the margin prints nothing beyond it. */
+function within(left: number, right: number, wallWidth: number): [number, number] {
+  return [left + wallWidth / 2, right - wallWidth / 2];
+}
+
 /** A box: a wall all round, its upper edge heavy. Where it goes on, the wall is open. */
-export function boxBackdrop(left: number, right: number, of: NodeId): Backdrop {
+export function boxBackdrop(outerLeft: number, outerRight: number, of: NodeId): Backdrop {
+  const [left, right] = within(outerLeft, outerRight, 1);
   return ({ top, bottom, continued, continues }) => [
     {
       mark: 'area',
@@ -160,7 +166,8 @@ function wall(
 const CORNER = 13;
 
 /** A place: four tape corners round a pale field. */
-export function placeBackdrop(left: number, right: number, of: NodeId): Backdrop {
+export function placeBackdrop(outerLeft: number, outerRight: number, of: NodeId): Backdrop {
+  const [left, right] = within(outerLeft, outerRight, 2.4);
   return ({ top, bottom, continued, continues }) => {
     const corner = (x: number, y: number, dx: number, dy: number): Mark =>
       wall(

@@ -85,6 +85,15 @@ function drawnFaults(page: Page, used: Used, link: GameLink): Fault[] {
 /** Letters and digits alone, so that line breaks and marks of direction do not count. */
 export const letters = (text: string) => text.replace(/[\s\p{Cf}]/gu, '');
 
+/** What a node is called in a reference: a lock by its box too. */
+function namesOf(used: Used, id: NodeId): string[] {
+  const node = used.nodes.get(id);
+  const names = [node?.name ?? ''];
+  if (node?.kind === 'fastener')
+    return [...names, used.nodes.get(node.on)?.name ?? ''].map(letters).filter(Boolean);
+  return names.map(letters);
+}
+
 /** What the references at one end say: the number or the name of the other end, and its page when that is another one. */
 function tellingFaults(
   pages: readonly Page[],
@@ -99,8 +108,8 @@ function tellingFaults(
     const said = texts.map(({ mark }) => mark.text).join(' ');
     const hasNumber = (number: number | undefined) =>
       number !== undefined && new RegExp(`(?<!\\d)${number}(?!\\d)`).test(said);
-    const name = letters(used.nodes.get(other)?.name ?? '');
-    const names = hasNumber(used.numbers.get(other)) || name === '' || letters(said).includes(name);
+    const names =
+      hasNumber(used.numbers.get(other)) || namesOf(used, other).some((name) => letters(said).includes(name));
     const wrong = names ? [] : [`names neither number nor name of ${called(used, other)}`];
     const at2 = pages.filter(({ texts: all }) => all.some(({ mark }) => mark.of === other));
     if (!at2.includes(page) && !at2.some(({ number }) => hasNumber(number))) {
