@@ -56,6 +56,9 @@ const KEPT_WHOLE = 0.35;
 /** A heading that takes more than this part of a page is torn as a row is, and does not come again. */
 const TALL_HEADING = 0.4;
 
+/** What sums of heights may differ by without a meaning. */
+const ROUNDING = 1e-6;
+
 export function heightOf(row: Row): number {
   return cellsHeight(row) + stripsHeight(row.below ?? []);
 }
@@ -104,15 +107,15 @@ class Pages {
       some.reduce((sum, row) => sum + row.before + heightOf(row), 0) + padding;
     const above = head ? [head] : [];
     const whole = spaceFor([...above, ...rows]);
-    const least = head && first ? spaceFor([head, first]) : 0;
+    const least = first ? spaceFor([...above, first]) : 0;
     if (!this.#isFresh && !this.#fits(whole <= page * KEPT_WHOLE ? whole : least)) this.#turn();
 
     let part = this.#open(head, false);
     for (let row of rows) {
-      if (!this.#fits(row.before + heightOf(row) + padding)) {
+      if (heightOf(row) > this.#room(row, padding)) {
         if (!part.isEmpty) part = this.#next(section, part);
         // Taller than a page: as much as fits, then the rest.
-        for (let room = this.#room(padding); heightOf(row) > room; room = this.#room(padding)) {
+        for (let room = this.#room(row, padding); heightOf(row) > room; room = this.#room(row, padding)) {
           const [now, rest] = tear(row, room);
           this.#place(now);
           row = rest;
@@ -125,12 +128,14 @@ class Pages {
     this.#close(section, part, false);
   }
 
-  #room(padding: number): number {
-    return this.#frame.bottom - this.#y - padding;
+  /** For a row, after the space above it. */
+  #room({ before }: Row, padding: number): number {
+    const room = this.#frame.bottom - this.#y - (this.#isFresh ? 0 : before) - padding;
+    return room + ROUNDING;
   }
 
   #fits(height: number): boolean {
-    return this.#y + height <= this.#frame.bottom + 1e-6;
+    return this.#y + height <= this.#frame.bottom + ROUNDING;
   }
 
   #turn(): void {
