@@ -4,6 +4,9 @@ import { CODE_SET, WITHOUT_CODES } from '../words/sheets.ts';
 import { withFoot } from './foot.ts';
 import { type ListName, listOf } from './lists/index.ts';
 import { titleOf } from './lists/page.ts';
+import { contentOf } from './map/content-of.ts';
+import { drawMap, frameOf } from './map/draw-map.ts';
+import { planMap } from './map/plan/plan-map.ts';
 import { paperOf } from './paper.ts';
 import { type Printing, SHEET_NAMES, type Sheet, type SheetName, type SheetOptions } from './sheet.ts';
 
@@ -18,25 +21,43 @@ export function* printRun(
   options: SheetOptions,
   printing: Printing,
 ): Generator<readonly Sheet[], readonly Sheet[]> {
-  const paper = paperOf(options.paper, 'portrait');
-  const frame = { assessment, options, paper };
-  const lists = sheetsOf(options)
+  const names = sheetsOf(options);
+  const upright = paperOf(options.paper, 'portrait');
+  const frame = { assessment, options, paper: upright };
+  const lists = names
     .filter((name): name is ListName => name !== 'map')
     .map((name): Sheet => ({ name, pages: listOf(name, frame) }));
-  const pages = lists.reduce((sum, sheet) => sum + sheet.pages.length, 0);
   const text = {
     title: titleOf(assessment),
     codes: options.codes ? CODE_SET : WITHOUT_CODES,
     date: printing.date,
   };
-  let page = 0;
-  const run = lists.map(({ name, pages: drawings }) => ({
-    name,
-    pages: drawings.map((drawing) => {
-      page += 1;
-      return withFoot(drawing, paper, text, page, pages);
-    }),
-  }));
-  yield run;
-  return run;
+  const numbered = (sheets: readonly Sheet[]): Sheet[] => {
+    const pages = sheets.reduce((sum, sheet) => sum + sheet.pages.length, 0);
+    let page = 0;
+    return sheets.map(({ name, pages: drawings }) => {
+      const paper = name === 'map' ? paperOf(options.paper, options.orientation) : upright;
+      return {
+        name,
+        pages: drawings.map((drawing) => {
+          page += 1;
+          return withFoot(drawing, paper, text, page, pages);
+        }),
+      };
+    });
+  };
+  if (!names.includes('map')) {
+    const run = numbered(lists);
+    yield run;
+    return run;
+  }
+  const paper = paperOf(options.paper, options.orientation);
+  const content = contentOf(assessment, options);
+  const planning = planMap(content, frameOf(content, options, paper));
+  for (let step = planning.next(); ; step = planning.next()) {
+    const pages = drawMap(content, step.value, options, paper);
+    const run = numbered([{ name: 'map', pages }, ...lists]);
+    if (step.done) return run;
+    yield run;
+  }
 }
