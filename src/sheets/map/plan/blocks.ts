@@ -88,22 +88,36 @@ export function measuring(part: Part, metrics: Metrics): Measuring {
   };
 }
 
-/** The blocks with the links that are drawn, as the spine has them. */
+/** Where on the bar a line comes closest to being level; the middle of where it may, while no heights are known. */
+function entryOf({ low, high }: Range, bar: number, row: number, y: Float64Array | undefined): number {
+  if (!y) return (low + high) / 2;
+  return Math.max(low, Math.min(high, row - (y[bar] ?? 0)));
+}
+
+/** The blocks with the links that are drawn, as the spine has them. `y`: upper edges, once they are known. */
 export function spineOf(
   part: Part,
-  { heights, ends }: Measured,
+  { heights, ends, entries }: Measured,
   told: ReadonlySet<LinkId>,
   size: number,
+  y?: Float64Array,
 ): Spine {
   const bars = part.bars.length;
   const ties: Tie[] = [];
   const arrows = new Set<number>();
+  const nothing: Range = { low: 0, high: 0 };
   for (const { id, from, to } of part.links) {
     const a = ends.get(from);
     const b = ends.get(to);
     if (told.has(id) || !a || !b) continue;
-    if (a.block < bars && b.block < bars) arrows.add(a.block);
-    else ties.push({ from: a.block, fromY: a.y, to: b.block, toY: b.y });
+    if (a.block < bars && b.block < bars) {
+      arrows.add(a.block);
+      continue;
+    }
+    const [bar, tray] = a.block < bars ? [a, b] : [b, a];
+    const row = (y?.[tray.block] ?? 0) + tray.y;
+    const entry = entryOf(entries[bar.block] ?? nothing, bar.block, row, y);
+    ties.push({ from: tray.block, fromY: tray.y, to: bar.block, toY: entry });
   }
   const { top, bottom, reach } = part.area;
   const band: Band = { top, bottom };

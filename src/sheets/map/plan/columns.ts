@@ -2,7 +2,7 @@
 import { excessOf, runsOf } from '../../../spine/columns.ts';
 import { search } from '../../../spine/search.ts';
 import { type Columns, join } from '../../../spine/spine.ts';
-import { measuring, spineOf, TRAY_GAP } from './blocks.ts';
+import { BAR_GAP, measuring, spineOf, TRAY_GAP } from './blocks.ts';
 import type { Part } from './part.ts';
 import { geometryIn } from './place.ts';
 import { neverDrawn } from './references.ts';
@@ -45,4 +45,19 @@ export function lastOf<T>(generator: Generator<T, T>): T {
     const step = generator.next();
     if (step.done) return step.value;
   }
+}
+
+/** False when bars or trays are too high for their columns, wherever each tray stands. */
+export function mayFit(part: Part, size: number): boolean {
+  const measure = measuring(part, geometryIn(part, size).metrics);
+  const { heights } = measure(neverDrawn(part, measure(new Set())));
+  const { area, bars } = part;
+  const room = area.bottom - area.top;
+  const whole = (from: number, to: number, gap: number) =>
+    heights.slice(from, to).reduce((sum, height) => sum + height + gap, -gap);
+  return (
+    whole(0, bars.length, BAR_GAP * size) <= room &&
+    whole(bars.length, heights.length, TRAY_GAP * size) <= 2 * room + TRAY_GAP * size &&
+    heights.every((height) => height <= room)
+  );
 }

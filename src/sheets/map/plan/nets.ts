@@ -93,6 +93,26 @@ function clearOf(bundle: Bundle, avoid: readonly number[], partner: number | und
   return wish;
 }
 
+/** The nets of a bar: where two of them are in each other's way, the one that has to leave its place less gives way. */
+function entriesOf(
+  bundles: readonly Bundle[],
+  avoid: (own: Bundle) => readonly number[],
+): Map<Bundle, number> {
+  let best: { entries: Map<Bundle, number>; off: number } | undefined;
+  for (const order of [bundles, [...bundles].reverse()]) {
+    const entries = new Map<Bundle, number>();
+    let partner: number | undefined;
+    let off = 0;
+    for (const bundle of order) {
+      partner = clearOf(bundle, avoid(bundle), partner);
+      entries.set(bundle, partner);
+      off += Math.abs(partner - preferred(bundle));
+    }
+    if (!best || off < best.off) best = { entries, off };
+  }
+  return best?.entries ?? new Map();
+}
+
 /** The nets of a side, by bar. */
 export function netsOf(
   part: Part,
@@ -102,20 +122,17 @@ export function netsOf(
   onSide: (block: number) => boolean,
 ): Net[] {
   const bundles = bundlesOf(part, measured, drawn, y, onSide);
-  const nets: Net[] = [];
-  for (const bundle of bundles) {
-    const own = new Set(bundle.branches);
-    const avoid = bundles.flatMap(({ branches }) =>
-      branches.filter((branch) => !own.has(branch)).map((branch) => branch.y),
-    );
-    const before = nets.at(-1);
-    const partner = before?.bar === bundle.bar ? before.entry : undefined;
-    nets.push({
+  const avoid = (own: Bundle) =>
+    bundles.flatMap((bundle) => (bundle === own ? [] : bundle.branches.map((branch) => branch.y)));
+  const bars = new Set(bundles.map(({ bar }) => bar));
+  return [...bars].flatMap((bar) => {
+    const ofBar = bundles.filter((bundle) => bundle.bar === bar);
+    const entries = entriesOf(ofBar, avoid);
+    return ofBar.map((bundle) => ({
       bar: bundle.bar,
       leaves: bundle.leaves,
       branches: bundle.branches,
-      entry: clearOf(bundle, avoid, partner),
-    });
-  }
-  return nets;
+      entry: entries.get(bundle) ?? 0,
+    }));
+  });
 }

@@ -2,7 +2,7 @@
 import type { Columns } from '../../../spine/spine.ts';
 import type { MapContent } from '../content.ts';
 import type { Frame } from '../plan.ts';
-import { columnsOf, lastOf } from './columns.ts';
+import { columnsOf, lastOf, mayFit } from './columns.ts';
 import { halves } from './cuts.ts';
 import { loadsOf } from './loads.ts';
 import type { Part, Share } from './part.ts';
@@ -33,9 +33,10 @@ function largest(
   effort: number,
   least: number,
 ): Candidate | undefined {
+  const sizes = SIZES.filter((size) => size >= least && parts.every((part) => mayFit(part, size)));
+  if (sizes.length === 0) return undefined;
   const columns = parts.map((part) => lastOf(columnsOf(part, MIDDLE, { effort })));
-  for (const size of SIZES) {
-    if (size < least) return undefined;
+  for (const size of sizes) {
     const again = parts.map((part, i) => {
       const start = columns[i];
       return lastOf(columnsOf(part, size, { effort: effort / 4, ...(start && { start }) }));

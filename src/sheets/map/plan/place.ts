@@ -5,14 +5,16 @@ import { excessOf, packed, runsOf, settle } from '../../../spine/columns.ts';
 import { type Columns, join } from '../../../spine/spine.ts';
 import type { RescueNote, Tellings } from '../content.ts';
 import type { PlannedPart } from '../plan.ts';
-import { measuring, spineOf } from './blocks.ts';
+import { type Measured, measuring, spineOf } from './blocks.ts';
 import { type Geometry, geometryOf } from './geometry.ts';
 import { draw, type Lines } from './lines.ts';
 import { type Notes, notesOf } from './notes.ts';
 import type { Part } from './part.ts';
 import { lengthsOf, neverDrawn, tooMuch } from './references.ts';
 
-const ROUNDS = 60;
+const ROUNDS = 30;
+const TURNS = 6;
+const ROUNDS_EACH = 5;
 
 export interface Placed {
   readonly part: PlannedPart;
@@ -33,6 +35,30 @@ function toTop({ area }: Part, y: Float64Array): void {
 export const geometryIn = ({ area }: Part, size: number): Geometry =>
   geometryOf(area.x, area.width, size, area.noteSides);
 
+/**
+ * Heights that are nearest to where the lines lead. A line may meet a bar anywhere between two heights, so it is first
+ * pulled to the middle of them, then, in turn with the heights, to the nearest: what can be level becomes level.
+ */
+function heightsOf(
+  part: Part,
+  measured: Measured,
+  told: ReadonlySet<LinkId>,
+  size: number,
+  columns: Columns,
+  before: Float64Array | undefined,
+): { y: Float64Array; excess: number } {
+  const joined = join(spineOf(part, measured, told, size));
+  const runs = runsOf(joined, columns);
+  const y = before ?? packed(joined, runs);
+  const excess = excessOf(runs);
+  settle(joined, runs, y, ROUNDS);
+  for (let turn = 0; turn < TURNS; turn++) {
+    settle(join(spineOf(part, measured, told, size, y)), runs, y, ROUNDS_EACH);
+  }
+  toTop(part, y);
+  return { y, excess };
+}
+
 /** Undefined when it does not fit, unless `anyway`: then it is higher than its area. */
 export function place(part: Part, size: number, columns: Columns, anyway = false): Placed | undefined {
   const geometry = geometryIn(part, size);
@@ -43,12 +69,9 @@ export function place(part: Part, size: number, columns: Columns, anyway = false
   let y: Float64Array | undefined;
   for (;;) {
     const measured = measure(told);
-    const joined = join(spineOf(part, measured, told, size));
-    const runs = runsOf(joined, columns);
-    if (!anyway && excessOf(runs) > 0) return undefined;
-    y ??= packed(joined, runs);
-    settle(joined, runs, y, ROUNDS);
-    toTop(part, y);
+    const settled = heightsOf(part, measured, told, size, columns, y);
+    if (!anyway && settled.excess > 0) return undefined;
+    y = settled.y;
     const lengths = lengthsOf(part, measured, told, y);
     let worst = tooMuch(part, lengths);
     let lines: Lines | undefined;

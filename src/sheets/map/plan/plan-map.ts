@@ -10,17 +10,26 @@ import { SMALLEST } from './sizes.ts';
 const QUICK = 0.02;
 const FULL = 1;
 
-function onOnePage(content: MapContent, frame: Frame, effort: number): Candidate | undefined {
-  const whole = wholePage(content, frame, effort);
-  if (frame.width < frame.height) return whole;
-  const two = book(content, frame, effort, whole?.size ?? SMALLEST);
-  return two && isBetter(two, whole) ? two : whole;
-}
-
 /** Better and better plans; the last is the best. Whoever stops iterating has cancelled it. */
 export function* planMap(content: MapContent, frame: Frame): Generator<MapPlan, MapPlan> {
-  const quick = onOnePage(content, frame, QUICK) ?? severalPages(content, frame, QUICK);
-  yield quick.plan;
-  const full = onOnePage(content, frame, FULL) ?? severalPages(content, frame, FULL);
-  return full.plan;
+  const lying = frame.width > frame.height;
+  let best: Candidate | undefined;
+  let several: Candidate | undefined;
+  for (const effort of [QUICK, FULL]) {
+    const whole = wholePage(content, frame, effort);
+    if (whole && isBetter(whole, best)) {
+      best = whole;
+      yield best.plan;
+    }
+    const two = lying ? book(content, frame, effort, best?.size ?? SMALLEST) : undefined;
+    if (two && isBetter(two, best)) {
+      best = two;
+      yield best.plan;
+    }
+    if (best) continue;
+    several = severalPages(content, frame, effort);
+    yield several.plan;
+  }
+  const last = best ?? several ?? severalPages(content, frame, FULL);
+  return last.plan;
 }
