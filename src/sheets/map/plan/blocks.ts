@@ -10,6 +10,9 @@ export const BAR_GAP = 0.75;
 /** Room for the arrow from a bar to the next. */
 const ARROW_GAP = 15;
 
+/** A line pulls with the same force however long it is, once it is longer than this, in sizes of the type. */
+const NEAR = 0.25;
+
 export interface End {
   readonly block: number;
   /** Below the block's upper edge. */
@@ -117,7 +120,14 @@ export function spineOf(
     const [bar, tray] = a.block < bars ? [a, b] : [b, a];
     const row = (y?.[tray.block] ?? 0) + tray.y;
     const entry = entryOf(entries[bar.block] ?? nothing, bar.block, row, y);
-    ties.push({ from: tray.block, fromY: tray.y, to: bar.block, toY: entry });
+    const off = y ? Math.abs(row - entry - (y[bar.block] ?? 0)) : size;
+    ties.push({
+      from: tray.block,
+      fromY: tray.y,
+      to: bar.block,
+      toY: entry,
+      weight: size / Math.max(NEAR * size, off),
+    });
   }
   const { top, bottom, reach } = part.area;
   const band: Band = { top, bottom };
