@@ -29,17 +29,17 @@ export const CONTINUED = 'continued';
 export const INTRO = {
   codes: (teams: number): Sentence =>
     sentence(
-      ...sets(teams, ` Every lock is there ${teams} times; tick when all are done. `),
+      ...sets(teams, ` Every lock is there ${teams} times; tick it when all are done. `),
       'Set each lock, shut it and open it again before its box is packed.',
     ),
   contents: (teams: number): Sentence =>
     sentence(
-      ...sets(teams, ` Every box is packed ${teams} times. `),
+      ...sets(teams, ` Every box is packed ${teams} times, with a tick for each set. `),
       'The box that is opened last is packed first, so that none is shut before all that belongs in it is inside.',
     ),
   hidden: (teams: number): Sentence =>
     sentence(
-      ...sets(teams, ` Each thing is there ${teams} times. `),
+      ...sets(teams, ` Each thing is there ${teams} times, with a tick for each set. `),
       'What lies in the room when the game begins.',
     ),
   order: (rescue: boolean, times: boolean): Sentence => [
@@ -134,9 +134,6 @@ export function lockShut(
     ),
   );
 }
-
-/** Before the numbers of the sets, over the boxes to be ticked. */
-export const SET_NUMBERS = 'set';
 
 /** How a place is opened: "found only after Walk the plan (step 12)". Empty for one that can be searched from the start. */
 export function spotOpens(assessment: Assessment, { openers, need }: SpotEntry): Sentence {

@@ -105,7 +105,7 @@ function lockRow(
         ...(need === undefined ? [] : prose([anyOf(need)], from, end - from - GAP, NOTE)),
         ...openers.flatMap((opener) => openerStrips(assessment, opener, from, end - from - GAP)),
       ],
-      [space(3), tickStrip(isSet ? ticks : ticks.slice(1), lock)],
+      [space(3), tickStrip({ xs: isSet ? ticks : ticks.slice(1), numbered: false }, lock)],
     ],
     below: [
       ...(opens ? [] : prose(plainText(NEVER_OPENS), box, right - box, { ...SMALL, ink: 'stop' })),

@@ -73,7 +73,7 @@ function boxSection(
       cells: [
         plates.get(id) ?? [],
         [space(4), ...prose(told, text, ticks.left - 8 - text, NOTE)],
-        [space(3), tickStrip(ticks.xs, id)],
+        [space(3), tickStrip(ticks, id)],
       ],
     };
   };
@@ -86,7 +86,7 @@ function boxSection(
 
   const note = notes(box);
   const told = [boxTold(whereText(assessment, whereaboutsOf(assessment, box)), note)];
-  const heading = { name: sayer(game).name(box), told, left, right, ticks };
+  const heading = { name: sayer(game).name(box), told, left, right };
   return {
     heading: (continued) => headingRow(heading, continued),
     rows: [...(contents.length > 0 ? contents : [nothing]), ...locks.map(lock), ...rings],

@@ -46,7 +46,7 @@ function spotSection(frame: ListFrame, entry: SpotEntry, notes: (id: NodeId) => 
     thingRow(assessment, { id, told: toldOf(assessment, id), note: notes(id), left, ticks }),
   );
   const nothing = { before: 3, cells: [prose([HIDDEN.empty], left, right - left, NOTE)] };
-  const heading: TrayHeading = { ...headOf(assessment, entry, notes, left), left, right, ticks };
+  const heading: TrayHeading = { ...headOf(assessment, entry, notes, left), left, right };
   const { spot } = entry;
   return {
     heading: (continued) => headingRow(heading, continued),

@@ -80,7 +80,7 @@ export function titleOf({ game }: Assessment): string {
 function headStrips({ name, intro }: ListContent, { assessment, options, paper }: ListFrame): Strip[] {
   const { left, right } = columnsOf(paper);
   const wide = right - left;
-  const title = prose([{ strong: SHEET_TITLES[name] }], left, wide, { size: 19, leading: 23 });
+  const title = prose([{ strong: SHEET_TITLES[name] }], left, wide, { size: 19, leading: 24 });
   const game = prose(
     [{ node: '', text: titleOf(assessment) }, ` · ${lessonText(lessonOf(assessment.game))}`],
     left,

@@ -50,9 +50,23 @@ export function signStrip(sign: SignName, x: number, of: NodeId, height: number 
   };
 }
 
-/** One box for each x, on the middle of a line. */
-export function tickStrip(xs: readonly number[], of: NodeId, height: number = TEXT.leading): Strip {
-  return { height: Math.max(height, TICK), marks: xs.map((x) => tickBox(x, (height - TICK) / 2, of)) };
+/** Boxes to be ticked, on the middle of a line; with the numbers of the sets in them, as on the map. */
+export function tickStrip(
+  { xs, numbered }: { readonly xs: readonly number[]; readonly numbered: boolean },
+  of: NodeId,
+): Strip {
+  const middle = TEXT.leading / 2;
+  return {
+    height: Math.max(TEXT.leading, TICK),
+    marks: xs.flatMap((x, i): Mark[] => [
+      tickBox(x, middle - TICK / 2, of),
+      ...(numbered ? [setNumber(i + 1, x + TICK / 2, middle)] : []),
+    ]),
+  };
+}
+
+function setNumber(number: number, x: number, middle: number): Mark {
+  return textMark(String(number), { x, y: middle + 2.6 }, { size: 7.5, ink: 'second', align: 'middle' });
 }
 
 /** Codes and answers of the game that are directions. */
@@ -111,7 +125,7 @@ export function plateStrips(
       x: x + PLATE_PAD,
       y: (CODE.leading - PLATE_SIGN) / 2,
       size: PLATE_SIGN,
-      ink: 'ink',
+      ink: 'metal',
       of: lock,
     },
   ];

@@ -31,7 +31,7 @@ export function thingRow({ game }: Assessment, { id, told, note, left, ticks }: 
         ...(behind(name, what, x + width) ?? [...name, ...what]),
         ...(note === undefined ? [] : prose(plainText(note), x, width, NOTE)),
       ],
-      [tickStrip(ticks.xs, id)],
+      [tickStrip(ticks, id)],
     ],
   };
 }

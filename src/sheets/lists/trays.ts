@@ -1,14 +1,14 @@
 /** Places, boxes, and what shares a caption, as they stand around their contents on the lists: the shapes of the map. */
 import type { Game, NodeId } from '../../game/model.ts';
-import { CONTINUED, SET_NUMBERS } from '../../words/lists.ts';
+import { CONTINUED } from '../../words/lists.ts';
 import { sentence } from '../../words/say.ts';
 import type { Sentence } from '../../words/sentence.ts';
 import type { Mark } from '../drawing.ts';
 import type { Backdrop, Row, Strip } from '../flow.ts';
-import { rectangle, TICK, textMark } from '../marks.ts';
+import { rectangle, TICK } from '../marks.ts';
 import { prose } from '../prose.ts';
 import { signStrip, space } from './parts.ts';
-import { HEADING, SIGN, SMALL, TEXT } from './type.ts';
+import { HEADING, NOTE, SIGN, TEXT } from './type.ts';
 
 /** Where boxes to be ticked stand in a tray: one for each set, or one for all. */
 export interface SetTicks {
@@ -31,18 +31,6 @@ export function setTicks(teams: number, right: number, shown: boolean): SetTicks
   return { xs, left: xs[0] ?? right, numbered };
 }
 
-/** 'set 1 2 3 4' over the boxes. */
-function setNumbers({ xs, left, numbered }: SetTicks, baseline: number): Mark[] {
-  if (!numbered) return [];
-  const how = { size: 8, ink: 'second' } as const;
-  return [
-    textMark(SET_NUMBERS, { x: left - 5, y: baseline }, { ...how, align: 'end' }),
-    ...xs.map((x, i) =>
-      textMark(String(i + 1), { x: x + TICK / 2, y: baseline }, { ...how, align: 'middle' }),
-    ),
-  ];
-}
-
 export interface TrayHeading {
   readonly name: Sentence;
   /** Room kept before the name, for the number of a step. */
@@ -51,27 +39,17 @@ export interface TrayHeading {
   readonly told: readonly Sentence[];
   readonly left: number;
   readonly right: number;
-  readonly ticks: SetTicks;
 }
 
-const SET_ROOM = 26;
-
 export function headingRow(heading: TrayHeading, continued: boolean): Row {
-  const { name, mark, told, left, right, ticks } = heading;
+  const { name, mark, told, left, right } = heading;
   const x = left + (mark?.width ?? 0);
-  const room = ticks.left - (ticks.numbered ? SET_ROOM : 8) - x;
   const title = continued ? sentence(name, { topic: 'steps', text: `, ${CONTINUED}` }) : name;
   const lines = continued ? [] : told.filter((line) => line.length > 0);
   return {
     before: 14,
-    cells: [
-      [space(7), ...prose(title, x, room, HEADING)],
-      mark ? [space(7), mark.strip] : [],
-      [space(7), { height: HEADING.leading, marks: setNumbers(ticks, HEADING.leading / 2 + 4) }],
-    ],
-    below: lines.flatMap((line) =>
-      prose(line, left, right - left, { ...SMALL, ink: 'second', names: 'regular' }),
-    ),
+    cells: [[space(7), ...prose(title, x, right - x, HEADING)], mark ? [space(7), mark.strip] : []],
+    below: lines.flatMap((line) => prose(line, left, right - left, NOTE)),
   };
 }
 
