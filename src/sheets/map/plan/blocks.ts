@@ -1,7 +1,7 @@
 /** Bars and trays of a part with their sizes: the blocks that the spine arranges, and where links end on them. */
 import type { LinkId, NodeId } from '../../../game/model.ts';
 import type { Band, Spine, Tie } from '../../../spine/spine.ts';
-import type { MeasuredBar, MeasuredTray, Metrics, Tellings } from '../content.ts';
+import type { MapContent, MeasuredBar, MeasuredTray, Metrics, Tellings } from '../content.ts';
 import { nodesOf, type Part, tellingsOf } from './part.ts';
 
 /** Between trays, and between bars, in sizes of the type. */
@@ -36,56 +36,69 @@ export interface Range {
 function signature(nodes: Iterable<NodeId>, tellings: Tellings): string {
   let text = '';
   for (const node of nodes) {
-    for (const { link, otherEnd } of tellings.get(node) ?? []) text += `${otherEnd} ${link}\n`;
+    for (const { link, otherEnd, elsewhere } of tellings.get(node) ?? []) {
+      const where = elsewhere ? ('page' in elsewhere ? elsewhere.page : elsewhere.half) : '';
+      text += `${otherEnd} ${where} ${link}\n`;
+    }
   }
   return text;
 }
 
-function remembering<T>(make: (tellings: Tellings) => T): (key: string, tellings: Tellings) => T {
-  const known = new Map<string, T>();
-  return (key, tellings) => {
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const made = make(tellings);
-    known.set(key, made);
-    return made;
-  };
+/** What was measured, by size, block and what is told in it. Blocks are measured over and over, and mostly nothing has changed. */
+interface Known {
+  readonly bars: Map<string, MeasuredBar>;
+  readonly trays: Map<string, MeasuredTray>;
 }
 
-/** Measures for a set of told links. It remembers: what is told at a block has mostly not changed since the last time. */
+const known = new WeakMap<MapContent, Known>();
+
+function knownOf(content: MapContent): Known {
+  const before = known.get(content);
+  if (before) return before;
+  const none: Known = { bars: new Map(), trays: new Map() };
+  known.set(content, none);
+  return none;
+}
+
+function remembered<T>(map: Map<string, T>, key: string, make: () => T): T {
+  const before = map.get(key);
+  if (before !== undefined) return before;
+  const made = make();
+  map.set(key, made);
+  return made;
+}
+
+/** Measures for a set of told links. */
 export type Measuring = (told: ReadonlySet<LinkId>) => Measured;
 
 export function measuring(part: Part, metrics: Metrics): Measuring {
   const { content } = part;
-  const bars = part.bars.map((id) => ({
-    id,
-    nodes: [id],
-    measure: remembering<MeasuredBar>((tellings) => content.measureBar(id, metrics, tellings)),
-  }));
-  const trays = part.trays.map((tray) => ({
-    nodes: [...nodesOf(tray)],
-    measure: remembering<MeasuredTray>((tellings) => content.measureTray(tray, metrics, tellings)),
-  }));
+  const { bars, trays } = knownOf(content);
+  const { size, barWidth, trayWidth } = metrics;
+  const nodes = new Map(part.trays.map((tray) => [tray, [...nodesOf(tray)]]));
   return (told) => {
     const tellings = tellingsOf(part, told);
     const heights: number[] = [];
     const ends = new Map<NodeId, End>();
     const entries: Range[] = [];
-    for (const { id, nodes, measure } of bars) {
-      const bar = measure(signature(nodes, tellings), tellings);
+    for (const id of part.bars) {
+      const key = `${size} ${barWidth} ${id}\n${signature([id], tellings)}`;
+      const bar = remembered(bars, key, () => content.measureBar(id, metrics, tellings));
       const low = bar.entries[0] ?? bar.height / 2;
       const high = bar.entries.at(-1) ?? low;
       ends.set(id, { block: heights.length, y: (low + high) / 2 });
       entries.push({ low, high });
       heights.push(bar.height);
     }
-    for (const { nodes, measure } of trays) {
-      const tray = measure(signature(nodes, tellings), tellings);
-      for (const node of nodes) {
-        const y = tray.ends.get(node);
+    for (const tray of part.trays) {
+      const its = nodes.get(tray) ?? [];
+      const key = `${size} ${trayWidth} ${tray.key}\n${signature(its, tellings)}`;
+      const measured = remembered(trays, key, () => content.measureTray(tray, metrics, tellings));
+      for (const node of its) {
+        const y = measured.ends.get(node);
         if (y !== undefined) ends.set(node, { block: heights.length, y });
       }
-      heights.push(tray.height);
+      heights.push(measured.height);
     }
     return { heights, ends, entries, tellings };
   };

@@ -26,16 +26,30 @@ function placeAll(parts: readonly Part[], columns: readonly Columns[], size: num
   return placed;
 }
 
-/** The largest size at which all parts fit, above `least`; then searched once more at that size. */
+/** Sizes at which nothing speaks against it yet. The larger the type, the higher everything: found by halving. */
+function sizesFor(parts: readonly Part[], least: number): readonly number[] {
+  const sizes: readonly number[] = SIZES.filter((size) => size >= least);
+  const fits = (size: number) => parts.every((part) => mayFit(part, size));
+  let [low, high] = [0, sizes.length];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (fits(sizes[middle] ?? 0)) high = middle;
+    else low = middle + 1;
+  }
+  return sizes.slice(low);
+}
+
+/** The largest size at which all parts fit, no smaller than `least`; then searched once more at that size. */
 function largest(
   parts: readonly Part[],
   perPage: 1 | 2,
   effort: number,
   least: number,
 ): Candidate | undefined {
-  const sizes = SIZES.filter((size) => size >= least && parts.every((part) => mayFit(part, size)));
-  if (sizes.length === 0) return undefined;
-  const columns = parts.map((part) => lastOf(columnsOf(part, MIDDLE, { effort })));
+  const sizes = sizesFor(parts, least);
+  const first = sizes[0];
+  if (first === undefined) return undefined;
+  const columns = parts.map((part) => lastOf(columnsOf(part, first, { effort })));
   for (const size of sizes) {
     const again = parts.map((part, i) => {
       const start = columns[i];

@@ -78,8 +78,20 @@ export function assembled(placed: readonly Placed[], perPage: 1 | 2): Candidate 
   };
 }
 
-/** What reads better: larger type, then fewer links told, then shorter lines. */
-export const isBetter = (a: Candidate, b: Candidate | undefined) =>
-  !b ||
-  a.size > b.size ||
-  (a.size === b.size && (a.told < b.told || (a.told === b.told && a.length < b.length)));
+/** What a told link is worth in points of the type: it costs a finger a search, and the other rows some room. */
+const TOLD = 0.15;
+/** The same for a map in two halves. */
+const IN_HALVES = 0.5;
+
+const worth = ({ size, told, plan }: Candidate) =>
+  size - TOLD * told - (plan.pages[0]?.parts.length === 2 ? IN_HALVES : 0);
+
+/** Smaller type than this, and a book cannot be better. */
+export const leastForBook = (best: Candidate | undefined) => (best ? worth(best) + IN_HALVES : 0);
+
+/** What reads better: larger type and fewer links told, then shorter lines. */
+export function isBetter(a: Candidate, b: Candidate | undefined): boolean {
+  if (!b) return true;
+  const more = worth(a) - worth(b);
+  return more > 0 || (more === 0 && a.length < b.length);
+}

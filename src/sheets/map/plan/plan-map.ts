@@ -3,8 +3,7 @@ import type { MapContent } from '../content.ts';
 import type { Frame, MapPlan } from '../plan.ts';
 import { book, wholePage } from './one-page.ts';
 import { severalPages } from './pages.ts';
-import { type Candidate, isBetter } from './parts.ts';
-import { SMALLEST } from './sizes.ts';
+import { type Candidate, isBetter, leastForBook } from './parts.ts';
 
 /** Of the search: at first, so that there is something to see, and then. */
 const QUICK = 0.02;
@@ -21,7 +20,7 @@ export function* planMap(content: MapContent, frame: Frame): Generator<MapPlan, 
       best = whole;
       yield best.plan;
     }
-    const two = lying ? book(content, frame, effort, best?.size ?? SMALLEST) : undefined;
+    const two = lying ? book(content, frame, effort, leastForBook(best)) : undefined;
     if (two && isBetter(two, best)) {
       best = two;
       yield best.plan;
