@@ -20,6 +20,8 @@ export interface Area {
 
 const PAGE = { reach: 0.24, crossings: 8 };
 const HALF = { reach: 0.4, crossings: 4 };
+/** A page that lies is wide: a finger goes farther. */
+const LYING = { reach: 0.32, crossings: 8 };
 
 /** `half` is undefined for a whole page. */
 export function areaOf(frame: Frame, page: number, half: Side | undefined, notes: boolean): Area {
@@ -30,7 +32,7 @@ export function areaOf(frame: Frame, page: number, half: Side | undefined, notes
   const width = half ? (whole - GUTTER) / 2 : whole;
   const lying = frame.width > frame.height;
   const sides: readonly Side[] = half ? [half] : lying ? ['left', 'right'] : ['right'];
-  const limits = half ? HALF : PAGE;
+  const limits = half ? HALF : lying ? LYING : PAGE;
   return {
     x: half === 'right' ? margin + width + GUTTER : margin,
     width,
