@@ -41,6 +41,8 @@ import { useSettling } from './useSettling.ts';
 import { MAX_ZOOM, MIN_ZOOM, useMounted } from './viewport.ts';
 import { ZoomControls } from './ZoomControls.tsx';
 
+/** Of more things than these, only those in view are on the page: to put all there would hold it up for seconds. */
+const ALL_ON_THE_PAGE = 1000;
 const NO_EDGES: [] = [];
 const SEVERAL = ['Shift', 'Meta', 'Control'];
 const NO_PROMOTION = { hideAttribution: true };
@@ -126,6 +128,7 @@ function Canvas() {
         onPaneClick={onPaneClick}
         onNodeClick={onNodeClick}
         onNodeDoubleClick={onNodeDoubleClick}
+        onlyRenderVisibleElements={nodes.length > ALL_ON_THE_PAGE}
         zIndexMode="manual"
         elevateNodesOnSelect={false}
         elevateEdgesOnSelect={false}

@@ -2,14 +2,13 @@
 import { useMemo, useRef } from 'react';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import type { Route } from '../../src/map/layout.ts';
-import { routes as routesOf } from '../../src/map/route.ts';
 import { useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
 import { useLayout } from '../store/layout.ts';
-import { useTidying } from '../store/tidying.ts';
 import { useView } from '../store/view.ts';
 import type { Look } from './card.ts';
 import type { Scene } from './cards.ts';
+import { useRoutes } from './links/useRoutes.ts';
 import { fallenWith, heatEndOf, heatOf, looksOf, stoppingLinks } from './looks.ts';
 
 export interface CanvasScene extends Scene {
@@ -20,7 +19,6 @@ export interface CanvasScene extends Scene {
 }
 
 const NO_LOOKS: ReadonlyMap<NodeId, Look> = new Map();
-const NO_ROUTES: ReadonlyMap<LinkId, Route> = new Map();
 
 export function useScene(): CanvasScene {
   const game = useGame((state) => state.game);
@@ -39,14 +37,6 @@ export function useScene(): CanvasScene {
   }, [assessment, heat, fallen]);
   const stopping = useMemo(() => stoppingLinks(assessment), [assessment]);
   const heatEnd = useMemo(() => heatEndOf(assessment), [assessment]);
-  const lastRoutes = useRef(NO_ROUTES);
-  const sent = useTidying((state) => state.routes);
-  const lastSent = useRef(sent);
-  const routes = useMemo(() => {
-    const before = sent && sent !== lastSent.current ? sent : lastRoutes.current;
-    lastSent.current = sent;
-    lastRoutes.current = routesOf(layout, game.links.values(), before);
-    return lastRoutes.current;
-  }, [game.links, layout, sent]);
+  const routes = useRoutes(layout, game.links);
   return { game, layout, looks, selected, lifted, routes, stopping, heatEnd };
 }

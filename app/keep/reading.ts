@@ -19,7 +19,7 @@ export type Reading =
   | { readonly ok: false; readonly lines: readonly string[] };
 
 /** Up to this many nodes arranging does not hold the page up. A larger game is shown in plain columns, and arranged once it is open. */
-export const PLACED_ON_READING = 200;
+export const PLACED_ON_READING = 120;
 
 /** Arranging comes with the reading, not after it: read twice, a file without positions is the same game twice. */
 async function placed(game: Game): Promise<Game> {

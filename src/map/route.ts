@@ -208,6 +208,16 @@ function fixedTracks(
   return fixed;
 }
 
+/** How many links `routes` would have to find a way for, given the routes of a call before: what its time depends on. */
+export function unrouted(
+  layout: MapLayout,
+  links: Iterable<GameLink>,
+  previous?: ReadonlyMap<LinkId, Route>,
+): number {
+  const ends = linkEnds(layout, links);
+  return ends.length - stillKnown(previous, ends, obstacles(layout)).size;
+}
+
 /**
  * A route for each link that can be drawn, from the edge of one thing to the edge of the other; a link with an end inside a folded tray
  * ends at that tray, and one with both ends in the same has no route. Links that are not given are not there, so that while

@@ -24,11 +24,16 @@ export interface TidyAnswer {
   readonly final: boolean;
 }
 
+/** Up to this many arrows come with the positions. */
+const ROUTED_WITH = 400;
+
 /** Answers, better ones after worse. Undefined: nothing new to be shown, and the page may breathe. */
 export function* tidyAnswers(question: TidyQuestion): Generator<TidyAnswer | undefined> {
   const { game, numbers, opened, only, from } = question;
   const view = { opened };
   const answer = (positions: ReadonlyMap<NodeId, Point>): TidyAnswer => {
+    // Very many would take longer than the positions; the map finds them afterwards.
+    if (game.links.size > ROUTED_WITH) return { positions, routes: undefined, final: false };
     const layout = layOut({ ...game, positions }, view);
     return { positions, routes: sendRoutes(routes(layout, game.links.values())), final: false };
   };
