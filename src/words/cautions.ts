@@ -7,7 +7,7 @@ import type { Game } from '../game/model.ts';
 const OWN_RULES = 'The school’s own rules come first.';
 
 const HIDING =
-  'Nobody has to climb, lift or move anything heavy to find a thing, and nothing hangs loose or hot above it. Nothing lies behind a locked or blocked door. Exits, and the ways to them, stay free.';
+  'Nobody has to climb, reach high or move anything heavy to find a thing. Nothing lies behind a locked or blocked door. Exits, and the ways to them, stay free.';
 
 const PACKING =
   'Count keys and small parts out and in again. Keep the spare keys and these pages on you, so that every box can be opened at any time.';

@@ -29,33 +29,30 @@ export const CONTINUED = 'continued';
 export const INTRO = {
   codes: (teams: number): Sentence =>
     sentence(
-      ...sets(teams, ` Every lock is there ${teams} times; tick it when all are done. `),
       'Set each lock, shut it and open it again before its box is packed.',
+      ...sets(teams, ` every lock is there ${teams} times; tick it when all are done.`),
     ),
   contents: (teams: number): Sentence =>
     sentence(
-      ...sets(teams, ` Every box is packed ${teams} times, with a tick for each set. `),
       'The box that is opened last is packed first, so that none is shut before all that belongs in it is inside.',
+      ...sets(teams, ` every box is packed ${teams} times, with a tick for each set.`),
     ),
   hidden: (teams: number): Sentence =>
     sentence(
-      ...sets(teams, ` Each thing is there ${teams} times, with a tick for each set. `),
       'What lies in the room when the game begins.',
+      ...sets(teams, ` each thing is there ${teams} times, with a tick for each set.`),
     ),
-  order: (rescue: boolean, times: boolean): Sentence => [
-    [
+  order: (rescue: boolean, times: boolean): Sentence =>
+    sentence(
       'One way through the game, the quickest; teams may take another.',
-      times ? 'Times are what one team is expected to take.' : '',
-      rescue ? 'Under each step: what to do when a team is stuck there.' : '',
-    ]
-      .filter((text) => text !== '')
-      .join(' '),
-  ],
+      times ? ' Times are what one team is expected to take.' : '',
+      rescue ? ' Under each step: what to do when a team is stuck there.' : '',
+    ),
 };
 
-/** '6 sets.' and what that means; nothing where one is enough. */
+/** '6 sets:' and what that means; nothing where one is enough. */
 function sets(teams: number, meaning: string): Part[] {
-  return teams > 1 ? [{ strong: `${teams} sets.` }, meaning] : [];
+  return teams > 1 ? [' ', { strong: `${teams} sets:` }, meaning] : [];
 }
 
 /** Where a thing is at the start: "in Red tin, in Window sill", "on the tables". Empty for a place. */

@@ -30,9 +30,6 @@ export function lessonText(lesson: LessonPlan): string {
   return lessonLine(lesson).join('');
 }
 
-/** Before the reasons of a game that cannot be won, where codes may not be said. */
-export const CANNOT_BE_WON = 'It cannot be won.';
-
 /** '7', '7 and 12' */
 export function stepNumbers(numbers: readonly number[]): string {
   return `${numbers.length === 1 ? 'step' : 'steps'} ${list(numbers.map(String))}`;

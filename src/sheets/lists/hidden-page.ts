@@ -53,7 +53,7 @@ function spotSection(frame: ListFrame, entry: SpotEntry, notes: (id: NodeId) => 
     rows: rows.length > 0 ? rows : [nothing],
     backdrop:
       'place' in spot
-        ? placeBackdrop(columns.left, columns.right, spot.place)
+        ? placeBackdrop(columns.left, columns.right, spot.place, entry.openers.length > 0)
         : groupBackdrop(columns.left, columns.right),
     padding: 9,
   };

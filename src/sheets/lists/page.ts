@@ -4,12 +4,12 @@ import { lessonOf } from '../../game/defaults.ts';
 import { COLUMNS, CONTINUED } from '../../words/lists.ts';
 import { TITLE } from '../../words/screen.ts';
 import type { Sentence } from '../../words/sentence.ts';
-import { CANNOT_BE_WON, lessonText, SHEET_TITLES } from '../../words/sheets.ts';
-import { verdictOf } from '../../words/verdict.ts';
+import { lessonText, SHEET_TITLES } from '../../words/sheets.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import { type Flow, paginate, type Row, type Section, type Strip, stripsHeight } from '../flow.ts';
 import { FOOT_HEIGHT } from '../foot.ts';
-import { movedDown, rectangle, rule, textMark } from '../marks.ts';
+import { bandMarks, headingOf } from '../map/draw/heading.ts';
+import { movedDown, rule, textMark } from '../marks.ts';
 import { millimetres, type Paper } from '../paper.ts';
 import { prose } from '../prose.ts';
 import type { SheetName, SheetOptions } from '../sheet.ts';
@@ -77,36 +77,37 @@ export function titleOf({ game }: Assessment): string {
   return title === '' ? TITLE.nameless : title;
 }
 
+const TITLE_TYPE = { size: 17, leading: 21 } as const;
+const LESSON_TYPE = { size: 9, ink: 'second' } as const;
+
 function headStrips({ name, intro }: ListContent, { assessment, options, paper }: ListFrame): Strip[] {
   const { left, right } = columnsOf(paper);
   const wide = right - left;
-  const title = prose([{ strong: SHEET_TITLES[name] }], left, wide, { size: 19, leading: 24 });
-  const game = prose(
-    [{ node: '', text: titleOf(assessment) }, ` · ${lessonText(lessonOf(assessment.game))}`],
-    left,
-    wide,
-    TEXT,
+  const title = prose([{ strong: SHEET_TITLES[name] }], left, wide, TITLE_TYPE);
+  const lesson = textMark(
+    lessonText(lessonOf(assessment.game)),
+    { x: right, y: 15 },
+    { ...LESSON_TYPE, align: 'end' },
   );
+  const game = prose([{ strong: titleOf(assessment) }], left, wide, TEXT);
   const paragraphs = intro.flatMap((text) => [
     space(5),
     ...prose(text, left, wide, { ...SMALL, ink: 'second' }),
   ]);
-  return [...title, ...game, ...band(assessment, options, left, right), ...paragraphs, space(10)];
+  return [
+    { height: 0, marks: [lesson] },
+    ...title,
+    ...game,
+    ...band(assessment, options, left, wide),
+    ...paragraphs,
+    space(10),
+  ];
 }
 
 /** A game that cannot be won says so on whatever is printed of it. */
-function band(assessment: Assessment, options: SheetOptions, left: number, right: number): Strip[] {
-  const verdict = verdictOf(assessment, undefined);
-  if (verdict.tone !== 'stops') return [];
-  const said: Sentence = options.codes ? verdict.first : [{ strong: CANNOT_BE_WON }];
-  const lines = prose(said, left + 10, right - left - 18, TEXT);
-  const height = stripsHeight(lines) + 8;
-  const marks: Mark[] = [
-    { mark: 'area', role: 'plain', corners: rectangle(left, 0, right - left, height), fill: 'stopSoft' },
-    { mark: 'area', role: 'plain', corners: rectangle(left, 0, 3, height), fill: 'stop' },
-    ...stacked(lines, 4),
-  ];
-  return [space(7), { height, marks }];
+function band(assessment: Assessment, options: SheetOptions, left: number, width: number): Strip[] {
+  const { stop } = headingOf(assessment, options);
+  return stop === undefined ? [] : [space(6), bandMarks(stop, left, width)];
 }
 
 function againStrips({ name }: ListContent, paper: Paper): Strip[] {

@@ -3,8 +3,8 @@ import type { Game, NodeId } from '../../game/model.ts';
 import { CONTINUED } from '../../words/lists.ts';
 import { sentence } from '../../words/say.ts';
 import type { Sentence } from '../../words/sentence.ts';
-import type { Mark } from '../drawing.ts';
 import type { Backdrop, Row, Strip } from '../flow.ts';
+import { container, group, place } from '../map/measure/wall-marks.ts';
 import { rectangle, TICK } from '../marks.ts';
 import { prose } from '../prose.ts';
 import { signStrip, space } from './parts.ts';
@@ -88,103 +88,23 @@ export function thingSign(game: Game, id: NodeId, x: number): Strip[] {
   ];
 }
 
-/** Middles of walls of this thickness whose outer edges are at `left` and `right`: what stands at the margin prints nothing beyond it. */
-function within(left: number, right: number, wallWidth: number): [number, number] {
-  return [left + wallWidth / 2, right - wallWidth / 2];
+/** Walls are drawn half inside and half outside: at the margin of the page nothing may stand out. */
+const INSET = 1.2;
+const ARM = 13;
+
+export function boxBackdrop(left: number, right: number, of: NodeId): Backdrop {
+  return (part) => container(of, boxOf(left, right, part), part, 0);
 }
 
-/** A box: a wall all round, its upper edge heavy. Where it goes on, the wall is open. */
-export function boxBackdrop(outerLeft: number, outerRight: number, of: NodeId): Backdrop {
-  const [left, right] = within(outerLeft, outerRight, 1);
-  return ({ top, bottom, continued, continues }) => [
-    {
-      mark: 'area',
-      role: 'container',
-      of,
-      corners: rectangle(left, top, right - left, bottom - top),
-      fill: 'shade',
-    },
-    wall(
-      [
-        ...(continues ? [] : [{ x: left, y: bottom }]),
-        ...(continues ? [{ x: left, y: bottom }] : []),
-        { x: left, y: top },
-      ],
-      1,
-      of,
-    ),
-    wall(
-      [{ x: right, y: top }, { x: right, y: bottom }, ...(continues ? [] : [{ x: left, y: bottom }])],
-      1,
-      of,
-    ),
-    ...(continued
-      ? []
-      : [
-          wall(
-            [
-              { x: left - 0.5, y: top },
-              { x: right + 0.5, y: top },
-            ],
-            2.6,
-            of,
-          ),
-        ]),
-  ];
+/** `isHidden`: a step opens it. */
+export function placeBackdrop(left: number, right: number, of: NodeId, isHidden: boolean): Backdrop {
+  return (part) => place(of, boxOf(left, right, part), part, isHidden, ARM);
 }
 
-function wall(
-  points: readonly { readonly x: number; readonly y: number }[],
-  width: number,
-  of?: NodeId,
-): Mark {
-  return { mark: 'line', role: 'wall', points, width, ink: 'ink', ...(of !== undefined && { of }) };
-}
-
-const CORNER = 13;
-
-/** A place: four tape corners round a pale field. */
-export function placeBackdrop(outerLeft: number, outerRight: number, of: NodeId): Backdrop {
-  const [left, right] = within(outerLeft, outerRight, 2.4);
-  return ({ top, bottom, continued, continues }) => {
-    const corner = (x: number, y: number, dx: number, dy: number): Mark =>
-      wall(
-        [
-          { x: x + dx * CORNER, y },
-          { x, y },
-          { x, y: y + dy * CORNER },
-        ],
-        2.4,
-        of,
-      );
-    return [
-      {
-        mark: 'area',
-        role: 'place',
-        of,
-        corners: rectangle(left, top, right - left, bottom - top),
-        fill: 'shade',
-      },
-      ...(continued ? [] : [corner(left, top, 1, 1), corner(right, top, -1, 1)]),
-      ...(continues ? [] : [corner(left, bottom, 1, -1), corner(right, bottom, -1, -1)]),
-    ];
-  };
-}
-
-/** What shares a caption: one field with a thick upper edge. */
 export function groupBackdrop(left: number, right: number): Backdrop {
-  return ({ top, bottom, continued }) => [
-    { mark: 'area', role: 'group', corners: rectangle(left, top, right - left, bottom - top), fill: 'shade' },
-    ...(continued
-      ? []
-      : [
-          wall(
-            [
-              { x: left, y: top },
-              { x: right, y: top },
-            ],
-            2,
-          ),
-        ]),
-  ];
+  return (part) => group(boxOf(left, right, part), part);
+}
+
+function boxOf(left: number, right: number, { top, bottom }: Parameters<Backdrop>[0]) {
+  return { left: left + INSET, right: right - INSET, top, bottom };
 }

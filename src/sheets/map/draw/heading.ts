@@ -113,7 +113,8 @@ function plainly(mark: Mark): Mark {
   return { ...rest, role: 'plain' };
 }
 
-function bandMarks({ reasons, more }: NonNullable<Heading['stop']>, x: number, width: number): Headed {
+/** The band of a game that cannot be won, with why. */
+export function bandMarks({ reasons, more }: NonNullable<Heading['stop']>, x: number, width: number): Headed {
   const inside = width - 2 * BAND_PAD - 4;
   const left = x + BAND_PAD + 4;
   const strips = [

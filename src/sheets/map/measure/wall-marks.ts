@@ -8,21 +8,24 @@ import { isCaption } from './head.ts';
 import type { Type } from './type.ts';
 import type { TrayWalls } from './walls.ts';
 
-export interface Extent {
+/** A tray that is cut: it began before this part, or goes on after it. */
+export interface Cut {
+  readonly continued: boolean;
+  readonly continues?: boolean;
+}
+
+export interface Extent extends Cut {
   readonly id: NodeId | Caption;
   readonly depth: number;
   readonly top: number;
   readonly bottom: number;
-  /** It began before this part, or goes on after it. */
-  readonly continued: boolean;
-  readonly continues?: boolean;
 }
 
 const OPEN_DASH = [3, 2.5];
 /** The inside of boxes, by how deep they are; the fourth is white again. */
 const SHADES: readonly Ink[] = ['paper', 'shade', 'deepShade'];
 
-interface Box {
+export interface Box {
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -34,7 +37,7 @@ export function backdrop(facts: Facts, extent: Extent, walls: TrayWalls, type: T
   const box = { left, right, top: extent.top, bottom: extent.bottom };
   if (isCaption(extent.id, facts)) return group(box, extent);
   return facts.node(extent.id)?.kind === 'place'
-    ? place(facts, extent.id, box, extent, type)
+    ? place(extent.id, box, extent, facts.isOpened(extent.id), 1.1 * type.size)
     : container(extent.id, box, extent, extent.depth);
 }
 
@@ -52,9 +55,8 @@ function wall(points: readonly Spot[], width: number, ink: Ink, of?: NodeId, das
   };
 }
 
-/** Dashed all round where a step opens it; where it is cut, that edge is open. */
-function place(facts: Facts, id: NodeId, box: Box, extent: Extent, { size }: Type): Mark[] {
-  const isHidden = facts.isOpened(id);
+/** Tape corners with arms of this length; dashed all round where a step opens it. Where it is cut, that edge is open. */
+export function place(id: NodeId, box: Box, cut: Cut, isHidden: boolean, arm: number): Mark[] {
   const area: Mark = {
     mark: 'area',
     role: 'place',
@@ -65,12 +67,12 @@ function place(facts: Facts, id: NodeId, box: Box, extent: Extent, { size }: Typ
     ...(isHidden && { dash: OPEN_DASH }),
     of: id,
   };
-  return isHidden ? [area] : [area, ...tape(box, extent, 1.1 * size, id)];
+  return isHidden ? [area] : [area, ...tape(box, cut, arm, id)];
 }
 
 const TAPE = 2.2;
 
-function tape({ left, right, top, bottom }: Box, extent: Extent, length: number, of: NodeId): Mark[] {
+function tape({ left, right, top, bottom }: Box, cut: Cut, length: number, of: NodeId): Mark[] {
   const arm = Math.min(length, (bottom - top) / 3);
   const w = TAPE / 2;
   const corner = (x: number, y: number, dx: number, dy: number) =>
@@ -85,8 +87,8 @@ function tape({ left, right, top, bottom }: Box, extent: Extent, length: number,
       of,
     );
   return [
-    ...(extent.continued ? [] : [corner(left, top, 1, 1), corner(right, top, -1, 1)]),
-    ...(extent.continues ? [] : [corner(left, bottom, 1, -1), corner(right, bottom, -1, -1)]),
+    ...(cut.continued ? [] : [corner(left, top, 1, 1), corner(right, top, -1, 1)]),
+    ...(cut.continues ? [] : [corner(left, bottom, 1, -1), corner(right, bottom, -1, -1)]),
   ];
 }
 
@@ -95,7 +97,8 @@ const HEAVY = 3;
 /** From the outer wall to the inner. */
 const DOUBLE = 2.4;
 
-function container(id: NodeId, box: Box, extent: Extent, depth: number): Mark[] {
+/** Double walls, the upper one heavy. */
+export function container(id: NodeId, box: Box, cut: Cut, depth: number): Mark[] {
   const { left, right, top, bottom } = box;
   const fill = SHADES[depth % SHADES.length] ?? 'paper';
   const inner = { left: left + DOUBLE, right: right - DOUBLE, top, bottom: bottom - DOUBLE };
@@ -135,13 +138,13 @@ function container(id: NodeId, box: Box, extent: Extent, depth: number): Mark[] 
     ),
     side(left),
     side(right),
-    edge(bottom, OUTER, extent.continues === true),
-    edge(top, HEAVY, extent.continued),
+    edge(bottom, OUTER, cut.continues === true),
+    edge(top, HEAVY, cut.continued),
   ];
 }
 
 /** A thick upper edge carries the caption. */
-function group(box: Box, extent: Extent): Mark[] {
+export function group(box: Box, cut: Cut): Mark[] {
   const { left, right, top } = box;
   return [
     { mark: 'area', role: 'group', corners: field(box), fill: 'shade', stroke: 'hair', width: 0.5 },
@@ -150,10 +153,10 @@ function group(box: Box, extent: Extent): Mark[] {
         { x: left, y: top + TAPE / 2 },
         { x: right, y: top + TAPE / 2 },
       ],
-      extent.continued ? 1 : TAPE,
+      cut.continued ? 1 : TAPE,
       'ink',
       undefined,
-      extent.continued ? OPEN_DASH : undefined,
+      cut.continued ? OPEN_DASH : undefined,
     ),
   ];
 }
