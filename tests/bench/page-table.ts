@@ -6,6 +6,8 @@ export interface Printed {
   readonly paper: string;
   readonly pages: number;
   readonly smallest: number;
+  /** Smallest type size of a name on the map. */
+  readonly names: number;
   readonly crossings: number;
   readonly drawn: number;
   readonly told: number;
@@ -22,8 +24,8 @@ function quantile(values: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
 }
 
-const rowOf = ({ seed, nodes, paper, pages, smallest, crossings, drawn, told, seconds }: Printed) =>
-  `game ${seed}: ${nodes} nodes, ${paper}, ${pages} pages, ${smallest} pt, ${crossings} crossings, ${drawn} drawn, ${told} told, ${seconds.toFixed(1)} s`;
+const rowOf = ({ seed, nodes, paper, pages, names, crossings, drawn, told, seconds }: Printed) =>
+  `game ${seed}: ${nodes} nodes, ${paper}, ${pages} pages, names of ${names} pt, ${crossings} crossings, ${drawn} drawn, ${told} told, ${seconds.toFixed(1)} s`;
 
 /** Counts of all faults, then figures of all games, then the smallest games that have faults, or all games. */
 export function pageTable(results: readonly Printed[], all: boolean): string[] {
@@ -54,10 +56,11 @@ export function pageTable(results: readonly Printed[], all: boolean): string[] {
     row('nodes', ({ nodes }) => nodes),
     row('pages of the map', ({ pages }) => pages),
     row('smallest text, pt', ({ smallest }) => smallest),
+    row('names on the map, pt', ({ names }) => names),
     row('crossings', ({ crossings }) => crossings),
     row('links drawn', ({ drawn }) => drawn),
     row('links told', ({ told }) => told),
-    row('seconds', ({ seconds }) => seconds),
+    row('seconds of the processor', ({ seconds }) => seconds),
     '',
     ...(all ? results : wrong.slice(0, SHOWN)).flatMap((one) => [
       rowOf(one),

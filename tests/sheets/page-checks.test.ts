@@ -25,7 +25,7 @@ const add = (marks: Marks, ...more: Mark[]) => marks.set('more', more);
 
 test('a clean page passes', () => {
   const report = checkMap([drawingOf(cleanMarks())], HAND_MADE, OPTIONS);
-  expect(report).toEqual({ faults: [], pages: 1, smallest: 9, crossings: 0, drawn: 2, told: 1 });
+  expect(report).toEqual({ faults: [], pages: 1, smallest: 9, names: 9, crossings: 0, drawn: 2, told: 1 });
 });
 
 const SPOILT: readonly (readonly [FaultKind, string, (marks: Marks) => void])[] = [

@@ -22,6 +22,8 @@ import type { Frame, MapPlan, PlannedPage, PlannedPart } from './plan.ts';
 /** From line to line of the legend, and between it and the map. */
 const LEGEND_LINE = 13.5;
 const HEAD_GAP = 9;
+/** Half of the thickest wall: what stands at the margin prints nothing beyond it. */
+const WALL = 1.2;
 
 /** Room for the map on the paper: as much is kept at the top as heading and legend can ever take there. */
 export function frameOf(content: DrawableContent, options: SheetOptions, paper: Paper): Frame {
@@ -36,7 +38,7 @@ export function frameOf(content: DrawableContent, options: SheetOptions, paper: 
   return {
     width: paper.width,
     height: paper.height - FOOT_HEIGHT,
-    margin: paper.margin,
+    margin: paper.margin + WALL,
     headFirst: headingMarks(heading, 0, width, true).height + legend(said(remarks)),
     headOther: headingMarks(heading, 0, width, false).height + legend([]),
   };

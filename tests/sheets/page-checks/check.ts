@@ -3,7 +3,7 @@
  * lays the pages out.
  */
 import type { Assessment } from '../../../src/findings/assess.ts';
-import type { Drawing } from '../../../src/sheets/drawing.ts';
+import type { Drawing, TextMark } from '../../../src/sheets/drawing.ts';
 import type { Sheet, SheetName, SheetOptions } from '../../../src/sheets/sheet.ts';
 import { areaFaults } from './areas.ts';
 import { contentFaults, givenAway } from './contents.ts';
@@ -20,9 +20,17 @@ export interface MapReport {
   readonly pages: number;
   /** Smallest type size on any sheet, in points. */
   readonly smallest: number;
+  /** The same of names on the map. */
+  readonly names: number;
   readonly crossings: number;
   readonly drawn: number;
   readonly told: number;
+}
+
+function smallestOf(pages: readonly Page[], counts: (mark: TextMark) => boolean): number {
+  return Math.min(
+    ...pages.flatMap(({ texts }) => texts.flatMap(({ mark }) => (counts(mark) ? [mark.size] : []))),
+  );
 }
 
 /** A whole print run, in its order. The map is checked in everything, other sheets in what can be said without knowing what they are about. */
@@ -45,7 +53,8 @@ export function checkRun(sheets: readonly Sheet[], assessment: Assessment, optio
       ...pageNumberFaults(pages),
     ],
     pages: map.length,
-    smallest: Math.min(...pages.flatMap(({ texts }) => texts.map(({ mark }) => mark.size))),
+    smallest: smallestOf(pages, () => true),
+    names: smallestOf(map, ({ role, of }) => role === 'name' && of !== undefined),
     crossings: map.reduce((sum, page) => sum + crossingsOf(page, used), 0),
     ...countLinks(map, used),
   };

@@ -169,7 +169,9 @@ function bandFaults([first]: readonly Page[], used: Used): Fault[] {
       (mark.fill === 'stop' || mark.fill === 'stopSoft') &&
       first.texts.some((text) => holds(box, text.box, 0.1 * text.mark.size)),
   );
-  if (band !== used.canBeWon) return [];
+  // Without a prize there is nothing to win yet, which is no fault of the game.
+  const hasPrize = [...used.nodes.values()].some(({ kind }) => kind === 'prize');
+  if (band !== used.canBeWon || !hasPrize) return [];
   return [{ kind: 'no band', page: 1, what: used.canBeWon ? 'a band, and it can be won' : 'none' }];
 }
 

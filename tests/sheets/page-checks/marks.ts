@@ -42,6 +42,9 @@ function smallThings({ texts, areas, signs }: Page): Small[] {
 function belongTogether(a: Small, b: Small): boolean {
   const [plate, other] = a.kind === 'plate' ? [a, b] : [b, a];
   if (plate.kind === 'plate' && other.kind === 'text' && holds(plate.box, other.box)) return true;
+  // The number of a team in its box.
+  const [tick, number] = a.kind === 'tick' ? [a, b] : [b, a];
+  if (tick.kind === 'tick' && number.kind === 'text' && holds(tick.box, number.box)) return true;
   if (a.of !== b.of) return false;
   const kinds = new Set([a.kind, b.kind]);
   return kinds.has('plate') ? kinds.size > 1 : kinds.has('step') && kinds.has('number');
@@ -118,15 +121,25 @@ function covered({ texts, areas, number }: Page): Fault[] {
 /** Letters are not as tall as their line: this much of the box is left out above and below. */
 const AIR = 0.08;
 
-function linesThroughText({ texts, lines, number }: Page): Fault[] {
-  return texts.flatMap(({ mark: text, box }) => {
+function linesThroughText({ texts, lines, areas, number }: Page): Fault[] {
+  return texts.flatMap(({ mark: text, box, at }) => {
+    // A wall behind the circle of a number, or behind a plate.
+    const shield = Math.max(
+      -1,
+      ...areas
+        .filter(
+          ({ mark, ...area }) =>
+            mark.fill !== undefined && area.at < at && holds(area.box, box, 0.05 * text.size),
+        )
+        .map((area) => area.at),
+    );
     const core = {
       ...grown(box, -0.2),
       top: box.top + AIR * text.size,
       bottom: box.bottom - AIR * text.size,
     };
     return lines
-      .filter(({ segments }) => segments.some((segment) => inside(segment, core)))
+      .filter((line) => line.at > shield && line.segments.some((segment) => inside(segment, core)))
       .map(
         ({ mark }): Fault => ({
           kind: 'line through text',

@@ -15,6 +15,7 @@ export type PaintedSign = Painted<SignMark>;
 export interface PaintedLine {
   readonly mark: LineMark;
   readonly segments: readonly Segment[];
+  readonly at: number;
 }
 
 export interface Page {
@@ -49,7 +50,7 @@ export function pageOf(drawing: Drawing, number: number): Page {
         signs.push({ mark, at, box: signBox(mark) });
         break;
       case 'line':
-        lines.push({ mark, segments: segmentsOf(mark.points) });
+        lines.push({ mark, at, segments: segmentsOf(mark.points) });
         break;
     }
   }

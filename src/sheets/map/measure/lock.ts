@@ -105,7 +105,7 @@ function plateLines(facts: Facts, id: NodeId, told: readonly Told[], width: numb
   const { numbers, others } = usesOf(facts, id, told, type);
   const state = stateOf(facts, id);
   const lines = continuedWith(
-    settingLines(facts, id, width, type),
+    settingLines(facts, id, told, width, type),
     [
       ...(state === undefined
         ? []
@@ -134,13 +134,14 @@ function stateOf(facts: Facts, id: NodeId): string | undefined {
   return isWrong ? LOCK_STATES.wrongCode : undefined;
 }
 
-function settingLines(facts: Facts, id: NodeId, width: number, type: Type): Line[] {
+function settingLines(facts: Facts, id: NodeId, told: readonly Told[], width: number, type: Type): Line[] {
   const entry = facts.locks.get(id);
   switch (entry?.setting.set) {
     case 'key': {
       const names = entry.setting.keys.map(facts.name);
       const text = list(names, entry.need === undefined ? 'and' : 'or');
-      return textLines(text, width, type.name, { role: 'name', of: id });
+      const links = told.filter(({ otherEnd }) => otherEnd === 'from').map(({ link }) => link);
+      return textLines(text, width, type.name, { role: 'name', of: id, links });
     }
     case 'nothing':
       return textLines(NOTES.latch, width, type.thing, { role: 'note', of: id });
@@ -189,7 +190,7 @@ function tickMarks(
     const x = first + (team % perRow) * pitch;
     const y = top + Math.floor(team / perRow) * pitch;
     marks.push(tickBox(x, y, id));
-    if (teams > 1) marks.push(teamNumber(team + 1, x, y));
+    if (teams > 1) marks.push(teamNumber(team + 1, x, y, id));
   }
   const rows = Math.ceil(teams / perRow);
   return { marks, bottom: top + rows * pitch - TICK_GAP };
@@ -197,10 +198,10 @@ function tickMarks(
 
 const TEAM = { size: 7.5, weight: 'regular', family: 'words' } as const;
 
-function teamNumber(team: number, x: number, y: number): Mark {
+function teamNumber(team: number, x: number, y: number, of: NodeId): Mark {
   return textMark(
     String(team),
     { x: x + TICK / 2, y: y + TICK / 2 + dropOf(TEAM) },
-    { ...TEAM, align: 'middle', ink: 'second' },
+    { ...TEAM, align: 'middle', ink: 'second', of },
   );
 }
