@@ -1,7 +1,7 @@
 /** 'What if nobody finds this?': the answer in the head, what falls, and what a teacher does about it in class. */
 import type { Assessment } from '../findings/assess.ts';
 import { codeOf } from '../game/codes.ts';
-import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
+import type { GameNode, Kind, NodeId } from '../game/model.ts';
 import { capital, type Say, sayer, sentence } from './say.ts';
 import type { Part, Sentence } from './sentence.ts';
 import { type Tone, toneOf } from './verdict.ts';
@@ -75,6 +75,7 @@ export function rescueLine(assessment: Assessment, id: NodeId, codes: boolean): 
 /**
  * The same in short, for the edge of a page where the number of the step stands before it: what stays shut without it, and what
  * to do. Of several steps the last says what stays shut and the first what to do.
+ * Empty where nothing hangs on it.
  */
 export function shortRescue(assessment: Assessment, steps: readonly NodeId[], codes: boolean): Sentence {
   const { game, network, measures } = assessment;
@@ -85,15 +86,16 @@ export function shortRescue(assessment: Assessment, steps: readonly NodeId[], co
   if (!node || index === undefined || measures.reached[index] !== 1) return [];
   const say = sayer(game);
   const told = firstToFall(assessment, index, fallenWithout(assessment, index));
-  if (told.length === 0) return ['Nothing hangs on it.'];
-  return sentence(capital(whatFalls(say, told, 1)), '. ', inShort(game, node, codes));
+  if (told.length === 0) return [];
+  return sentence(capital(whatFalls(say, told, 1)), '. ', inShort(say, node, codes));
 }
 
-function inShort(game: Game, node: GameNode, codes: boolean): Sentence {
-  const answer = codes ? codeOf(game, node.id) : undefined;
+function inShort(say: Say, node: GameNode, codes: boolean): Sentence {
+  const answer = codes ? codeOf(say.game, node.id) : undefined;
+  const name = say.name(node.id);
   switch (node.kind) {
     case 'place':
-      return ['Point the team to it.'];
+      return sentence('Point the team to ', name, '.');
     case 'container':
       return ['Open it for the team.'];
     case 'fastener':
@@ -101,13 +103,13 @@ function inShort(game: Game, node: GameNode, codes: boolean): Sentence {
     case 'key':
       return ['Give the spare key.'];
     case 'clue':
-      return answer === undefined
-        ? ['Give a copy.']
-        : sentence('Give a copy, or say', ...ending(': ', answer));
+      return sentence('Give a copy of ', name, ...ending(', or say: ', answer));
     case 'tool':
-      return ['Lend another.'];
+      return sentence('Lend another ', name, '.');
     case 'puzzle':
-      return answer === undefined ? ['Show how it is solved.'] : sentence('Say', ...ending(': ', answer));
+      return answer === undefined
+        ? ['Show how the puzzle is solved.']
+        : sentence('Say', ...ending(': ', answer));
     case 'prize':
       return ['Hand it over.'];
   }

@@ -51,7 +51,6 @@ export function leadsTo(
 export const NOTES = {
   /** Beside a puzzle that no team gets to. */
   neverReached: 'never reached',
-  latch: 'latch',
   /** A box or place that stands alone. */
   own: ownCaption,
   atMinute: (minute: number) => `at minute ${minute}`,

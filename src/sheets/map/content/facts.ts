@@ -6,12 +6,14 @@ import { expectedMinutes, isStep, lessonOf } from '../../../game/defaults.ts';
 import type { GameNode, NodeId } from '../../../game/model.ts';
 import { directionNodes } from '../../../map/code.ts';
 import { noteText } from '../../../words/canvas.ts';
+import { shortRescue } from '../../../words/lift.ts';
 import { minutes } from '../../../words/numbers.ts';
 import { sayer } from '../../../words/say.ts';
-import { plain } from '../../../words/sentence.ts';
+import { plain, type Sentence } from '../../../words/sentence.ts';
 import { NOTES } from '../../../words/sheet-map.ts';
 import { type LockEntry, lockEntries } from '../../lists/codes.ts';
 import type { SheetOptions } from '../../sheet.ts';
+import type { RescueNote } from '../content.ts';
 
 export interface Facts {
   readonly assessment: Assessment;
@@ -38,6 +40,8 @@ export interface Facts {
   /** 'any 2 of 3', '4 min', 'at minute 10', 'red herring', as far as they hold and the options say them. */
   readonly minutes: (id: NodeId) => string | undefined;
   readonly remarks: (id: NodeId) => readonly string[];
+  /** What a rescue line says. */
+  readonly rescue: (note: RescueNote) => Sentence;
 }
 
 export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
@@ -56,6 +60,7 @@ export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
     names.set(id, made);
     return made;
   };
+  const rescues = new Map<string, Sentence>();
   const index = (id: NodeId) => network.index.get(id) ?? -1;
   return {
     assessment,
@@ -82,6 +87,13 @@ export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
     minutes: (id) => {
       const node = game.nodes.get(id);
       return options.times && node && isStep(node) ? minutes(expectedMinutes(node)) : undefined;
+    },
+    rescue: ({ key, steps }) => {
+      const known = rescues.get(key);
+      if (known) return known;
+      const made = shortRescue(assessment, steps, options.codes);
+      rescues.set(key, made);
+      return made;
     },
     remarks: (id) => {
       const node = game.nodes.get(id);

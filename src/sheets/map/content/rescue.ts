@@ -2,13 +2,16 @@
 import { rowOf } from '../../../engine/rows.ts';
 import { fastenerType } from '../../../fasteners/index.ts';
 import type { Assessment } from '../../../findings/assess.ts';
+import { shortRescue } from '../../../words/lift.ts';
 import type { RescueNote } from '../content.ts';
 
 /**
  * One line for each step in the order of play; one for a puzzle and the lock that it alone opens and that it alone is needed for.
- * None for a latch: there is nothing to solve.
+ * None for a latch, where there is nothing to solve, nor for what
+ * nothing hangs on.
  */
-export function rescueNotes({ network, measures, context, game }: Assessment): RescueNote[] {
+export function rescueNotes(assessment: Assessment): RescueNote[] {
+  const { network, measures, context, game } = assessment;
   const shared = new Map<number, number>();
   for (const puzzle of measures.order) {
     const outs = rowOf(network.outs, puzzle);
@@ -24,7 +27,8 @@ export function rescueNotes({ network, measures, context, game }: Assessment): R
     const isLatch = node?.kind === 'fastener' && fastenerType(node.type).opensWith === 'nothing';
     if (!node || isLatch || second.has(step)) continue;
     const lock = shared.get(step);
-    notes.push({ key: node.id, steps: lock === undefined ? [node.id] : [node.id, context.idOf(lock)] });
+    const steps = lock === undefined ? [node.id] : [node.id, context.idOf(lock)];
+    if (shortRescue(assessment, steps, true).length > 0) notes.push({ key: node.id, steps });
   }
   return notes;
 }

@@ -10,10 +10,10 @@ import { type BarFigure, stacked } from './figure.ts';
 import {
   broken,
   extended,
+  givesPiece,
   type Line,
   lineOf,
   notePieces,
-  signPiece,
   stepPiece,
   textLines,
 } from './pieces.ts';
@@ -22,6 +22,8 @@ import { type Type, typeOf } from './type.ts';
 
 const PAD = 0.45;
 const CUT = 0.65;
+/** Told lines are given all of the bar where less than this is left beside the number. */
+const NARROW = 10;
 /** Between heights at which lines may arrive. */
 const ENTRY_STEP = 2;
 export const WALL = 1.5;
@@ -37,11 +39,14 @@ export function barFigure(
   const pad = PAD * size;
   const number = stepPiece(facts.isReached(id) ? facts.number(id) : 0, type, id);
   const x = pad + number.width + 1.3 * type.gap;
-  const lines = linesOf(facts, id, width - x - pad, type, told);
-  const height = Math.max(type.circle, lines.length * type.line) + 2 * pad;
+  const lines = linesOf(facts, id, width - x - pad, type);
+  // Under the number where there is little room beside it.
+  const isNarrow = width - x - pad < NARROW * size && lines.length > 1;
+  const toldX = isNarrow ? 1.2 * pad : x;
+  const tellings = toldLines(facts, id, width - toldX - pad, type, told);
   const first = pad + Math.max(type.circle, type.line) / 2;
-  const used = first - type.line / 2 + lines.length * type.line + pad;
-  const full = Math.max(height, used);
+  const below = first - type.line / 2 + (lines.length + tellings.length) * type.line;
+  const full = Math.max(pad + type.circle, below) + pad;
   const outline: Mark = {
     mark: 'area',
     role: 'puzzle',
@@ -57,29 +62,34 @@ export function barFigure(
       outline,
       ...number.marks.map((mark) => moved(mark, pad, first)),
       ...stacked(lines, x, first, type),
+      ...stacked(tellings, toldX, first + lines.length * type.line, type),
     ],
     ends: new Map([[id, first]]),
     entries: entriesOf(full, CUT * size + 2),
   };
 }
 
-function linesOf(facts: Facts, id: NodeId, width: number, type: Type, told: readonly Told[]): Line[] {
+function linesOf(facts: Facts, id: NodeId, width: number, type: Type): Line[] {
   const lines = textLines(facts.name(id), width, type.name, { role: 'name', of: id });
-  const arrow = signPiece('leadsTo', type.size, 'ink', 0, id);
-  const answer = answerLines(facts, id, width - arrow.width - type.gap, type) ?? [];
+  const gives = givesPiece(id, type);
+  const answer = answerLines(facts, id, width - gives.width - type.gap, type) ?? [];
   for (const [i, line] of answer.entries()) {
     lines.push(
       i === 0
-        ? extended(lineOf([arrow]), [{ ...line, before: type.gap }])
-        : extended({ width: arrow.width, marks: [] }, [{ ...line, before: type.gap }]),
+        ? extended(lineOf([gives]), [{ ...line, before: type.gap }])
+        : extended({ width: gives.width, marks: [] }, [{ ...line, before: type.gap }]),
     );
   }
   const minutes = facts.minutes(id);
   const remarks = [...facts.remarks(id), ...(facts.isReached(id) ? [] : [NOTES.neverReached])];
   lines.push(...broken(notePieces(minutes, remarks, id, width, type), width));
-  const inOrder = [...told].sort((a, b) => Number(a.otherEnd === 'to') - Number(b.otherEnd === 'to'));
-  lines.push(...tellingLines(inOrder, (one) => puzzleTelling(facts, one), id, width, type));
   return lines;
+}
+
+/** What it needs, then what it leads to. */
+function toldLines(facts: Facts, id: NodeId, width: number, type: Type, told: readonly Told[]): Line[] {
+  const inOrder = [...told].sort((a, b) => Number(a.otherEnd === 'to') - Number(b.otherEnd === 'to'));
+  return tellingLines(inOrder, (one) => puzzleTelling(facts, one), id, width, type);
 }
 
 function entriesOf(height: number, margin: number): number[] {

@@ -7,13 +7,23 @@ import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
 import { stacked } from './figure.ts';
-import { broken, type Line, notePieces, type Piece, stepPiece, textLines, textPiece } from './pieces.ts';
+import {
+  continuedWith,
+  type Line,
+  notePieces,
+  type Piece,
+  stepPiece,
+  textLines,
+  textPiece,
+} from './pieces.ts';
 import type { RowFigure } from './row.ts';
 import { plainTelling, tellingLines } from './told.ts';
 import type { Type } from './type.ts';
 import type { TrayWalls } from './walls.ts';
 
 const PAD = 0.6;
+/** Of a number, so that it stands clear of the tape corners. */
+const STEP_INSET = 0.85;
 const TOP = 0.5;
 const BOTTOM = 0.3;
 
@@ -40,29 +50,35 @@ export function headRow(
   const { size } = type;
   const { left, right } = walls.at(depth);
   const pad = PAD * size;
+  const inset = STEP_INSET * size;
   const isCaptioned = isCaption(id, facts);
   const isLeft = walls.side === 'left';
   const step =
     !isCaptioned && continued === '' && facts.isStep(id) ? stepPiece(facts.number(id), type, id) : undefined;
   const minutes = step ? timePiece(facts, id, type) : undefined;
-  const beside = (step ? step.width + 1.2 * type.gap : 0) + (minutes ? minutes.width + type.gap : 0);
+  const beside = (step ? inset - pad + step.width + type.gap : 0) + (minutes ? minutes.width + type.gap : 0);
   const full = right - left - 2 * pad;
   const names = textLines(isCaptioned ? fieldCaption(id) : facts.name(id), full - beside, type.name, {
     role: isCaptioned ? 'plain' : 'name',
     ...(!isCaptioned && { of: id }),
   });
-  const x = left + pad + (step && !isLeft ? step.width + 1.2 * type.gap : 0);
-  const room = full - (step ? step.width + 1.2 * type.gap : 0);
-  const lines = [...names, ...underLines(facts, { id, depth, continued }, told, room, type)];
+  const x = left + pad + (step && !isLeft ? inset - pad + step.width + type.gap : 0);
+  const room = full - (step ? inset - pad + step.width + type.gap : 0);
+  const row = { id, depth, continued };
+  const remarks = notePieces(undefined, remarksOf(facts, row), id, full - beside, type);
+  const lines = [
+    ...continuedWith(names, remarks, full - beside),
+    ...underLines(facts, row, told, room, type),
+  ];
   const middle = TOP * size + type.line / 2;
   const marks: Mark[] = stacked(lines, x, middle, type);
   if (step) {
-    const at = isLeft ? right - pad - step.width : left + pad;
+    const at = isLeft ? right - inset - step.width : left + inset;
     marks.push(...step.marks.map((mark) => moved(mark, at, middle)));
     const time = isLeft ? at - type.gap : right - pad;
     if (minutes) marks.push(...minutes.marks.map((mark) => moved(mark, time - minutes.width, middle)));
   }
-  const tip = step ? pad - 0.2 * size : 0;
+  const tip = step ? inset - 0.2 * size : 0;
   return {
     height: TOP * size + lines.length * type.line + BOTTOM * size,
     marks,
@@ -76,22 +92,22 @@ function timePiece(facts: Facts, id: NodeId, { note }: Type): Piece | undefined 
   return text === undefined ? undefined : textPiece(text, note, { role: 'minutes', ink: 'second', of: id });
 }
 
+function remarksOf(facts: Facts, { id, depth, continued }: HeadRow): readonly string[] {
+  if (continued !== '' || isCaption(id, facts)) return [];
+  const isAlone = depth === 0 && facts.node(id)?.kind === 'container';
+  return [
+    ...(isAlone ? [ownCaption(facts.isHandedOver(id) ? 'given' : 'tables')] : []),
+    ...facts.remarks(id),
+  ];
+}
+
 function underLines(
   facts: Facts,
-  { id, depth, continued }: HeadRow,
+  { id, continued }: HeadRow,
   told: readonly Told[],
   width: number,
   type: Type,
 ): Line[] {
-  const { note } = type;
-  if (continued !== '') return textLines(continued, width, note, { role: 'note', ink: 'second' });
-  if (isCaption(id, facts)) return [];
-  const node = facts.node(id);
-  const isAlone = depth === 0 && node?.kind === 'container';
-  const isGiven = isAlone && facts.isHandedOver(id);
-  const caption = isAlone ? [ownCaption(isGiven ? 'given' : 'tables')] : [];
-  return [
-    ...broken(notePieces(undefined, [...caption, ...facts.remarks(id)], id, width, type), width),
-    ...tellingLines(told, (one) => plainTelling(facts, id, one), id, width, type),
-  ];
+  if (continued !== '') return textLines(continued, width, type.note, { role: 'note', ink: 'second' });
+  return tellingLines(told, (one) => plainTelling(facts, id, one), id, width, type);
 }

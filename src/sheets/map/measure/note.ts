@@ -2,7 +2,6 @@
 
 import { codeOf, isDirections } from '../../../game/codes.ts';
 import type { NodeId } from '../../../game/model.ts';
-import { shortRescue } from '../../../words/lift.ts';
 import type { Mark } from '../../drawing.ts';
 import { movedDown, rule } from '../../marks.ts';
 import { prose } from '../../prose.ts';
@@ -15,14 +14,12 @@ const PAD = 5;
 
 export function noteFigure(facts: Facts, note: RescueNote, size: number, width: number): Figure {
   const { note: style } = typeOf(size);
-  const { assessment, options } = facts;
   const numbers = note.steps.map(facts.number).join(', ');
-  const words = shortRescue(assessment, note.steps, options.codes);
-  const strips = prose([{ strong: numbers }, ' ', ...words], PAD, width - PAD, {
+  const words = facts.rescue(note);
+  const strips = prose([{ strong: `${numbers}\u00A0` }, ' ', ...words], PAD, width - PAD, {
     size: style.size,
     leading: 1.2 * style.size,
     role: 'rescue',
-    names: 'regular',
     directions: directionCodes(facts),
   });
   const marks: Mark[] = [];

@@ -1,6 +1,7 @@
 /** Lines of text and small drawings, side by side and broken to a width: one description for measuring and for drawing. */
 import type { LinkId, NodeId } from '../../../game/model.ts';
 import { type TextStyle, textWidth, wrap } from '../../../type/text.ts';
+import { GIVES } from '../../../words/canvas.ts';
 import type { Ink, Mark, TextRole } from '../../drawing.ts';
 import { moved, rectangle, textMark } from '../../marks.ts';
 import type { SignName } from '../../signs.ts';
@@ -96,6 +97,10 @@ export function lineOf(pieces: readonly Piece[]): Line {
 
 /** As many on each line as fit; a piece wider than the line stands alone. */
 export function broken(pieces: readonly Piece[], width: number): Line[] {
+  return distributed(pieces, width).map(lineOf);
+}
+
+function distributed(pieces: readonly Piece[], width: number): Piece[][] {
   const lines: Piece[][] = [];
   let used = 0;
   for (const piece of pieces) {
@@ -108,7 +113,7 @@ export function broken(pieces: readonly Piece[], width: number): Line[] {
       used = piece.width;
     }
   }
-  return lines.map(lineOf);
+  return lines;
 }
 
 /** The last of the lines goes on with the pieces as far as they fit; the rest stands on lines after it. */
@@ -118,9 +123,25 @@ export function continuedWith(lines: readonly Line[], pieces: readonly Piece[], 
   return [...lines.slice(0, -1), ...broken([{ ...last, before: 0 }, ...pieces], width)];
 }
 
+/** The same, each line from its end to its beginning. */
+export function continuedBackwards(lines: readonly Line[], pieces: readonly Piece[], width: number): Line[] {
+  const last = lines.at(-1);
+  const all = last ? [{ ...last, before: 0 }, ...pieces] : pieces;
+  return [...lines.slice(0, -1), ...distributed(all, width).map((line) => lineOf(backwards(line)))];
+}
+
+function backwards(line: readonly Piece[]): Piece[] {
+  return line.map((piece, i) => ({ ...piece, before: line[i + 1]?.before ?? 0 })).reverse();
+}
+
 /** A text broken into lines no wider than the width. */
 export function textLines(text: string, width: number, style: TextStyle, look: Look): Line[] {
   return wrap(text, width, style).map((part) => lineOf([textPiece(part, style, look)]));
+}
+
+/** Before an answer. */
+export function givesPiece(of: NodeId, { note }: Type): Piece {
+  return textPiece(GIVES, note, { role: 'note', ink: 'second', of });
 }
 
 /** '4 min ·', 'any 2 of 3': each no wider than the width. */
@@ -130,12 +151,13 @@ export function notePieces(
   of: NodeId,
   width: number,
   { note, gap }: Type,
+  ink: Ink = 'second',
 ): Piece[] {
   const all = minutes === undefined ? remarks : [minutes, ...remarks];
   return all.flatMap((text, i) => {
     const role = i === 0 && minutes !== undefined ? 'minutes' : 'note';
     const dotted = i < all.length - 1 ? `${text} ·` : text;
-    return wrap(dotted, width, note).map((part) => textPiece(part, note, { role, ink: 'second', of }, gap));
+    return wrap(dotted, width, note).map((part) => textPiece(part, note, { role, ink, of }, gap));
   });
 }
 

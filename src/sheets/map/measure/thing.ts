@@ -1,6 +1,5 @@
 /** A thing as a row: number, sign, name, and behind it the numbers of the steps that it is told to be used in. */
 import type { NodeId } from '../../../game/model.ts';
-import { GIVES } from '../../../words/canvas.ts';
 import type { Mark } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
@@ -11,6 +10,7 @@ import {
   broken,
   continuedWith,
   extended,
+  givesPiece,
   type Line,
   lineOf,
   notePieces,
@@ -18,7 +18,6 @@ import {
   signPiece,
   stepPiece,
   textLines,
-  textPiece,
 } from './pieces.ts';
 import type { RowFigure } from './row.ts';
 import { plainTelling, tellingLines, usesOf } from './told.ts';
@@ -27,8 +26,10 @@ import type { TrayWalls } from './walls.ts';
 
 const PAD = 0.6;
 /** Least length of a line inside its tray. */
-const STUB = 1.3;
+const STUB = 1.1;
 const GAP = 0.3;
+/** Told lines are given all of the row where less than this is left beside the sign. */
+const NARROW = 11;
 
 const SIGNS = { key: 'key', clue: 'clue', tool: 'tool', prize: 'prize' } as const;
 
@@ -47,11 +48,15 @@ export function thingRow(
   const width = right - left - PAD * size - stub;
   const lead = lineOf(leadPieces(facts, id, type));
   const indent = lead.width + type.gap;
-  const { numbers, others } = usesOf(facts, id, told, type);
+  const { numbers, others } = usesOf(facts, id, told, width - indent, type);
   const names = textLines(facts.name(id), width - indent, type.thing, { role: 'name', of: id });
   const named = continuedWith(names, numbers, width - indent);
   const isDrawn = told.length < (facts.degree.get(id) ?? 0);
-  const lines = [...named, ...moreLines(facts, id, others, width - indent, type)];
+  const more = moreLines(facts, id, width - indent, type);
+  // Under the sign where there is little room beside it.
+  const toldIndent = width - indent < NARROW * size ? 0 : indent;
+  const tellings = tellingLines(others, (one) => plainTelling(facts, id, one), id, width - toldIndent, type);
+  const lines = [...named, ...more];
   const middle = (GAP * size) / 2 + type.line / 2;
   // A number that no line passes stands at the edge, where the eye runs down.
   const edge = !isDrawn && walls.side === 'left' ? right - PAD * size : x + width;
@@ -64,10 +69,11 @@ export function thingRow(
           ...edgeMarks(numbers, edge, middle + (names.length - 1) * type.line),
         ]
       : stacked(lines, x + indent, middle, type)),
+    ...stacked(tellings, x + toldIndent, middle + lines.length * type.line, type),
   ];
   const end = x + indent + (lines[0]?.width ?? 0);
   return {
-    height: Math.max(lines.length * type.line, type.sign) + GAP * size,
+    height: Math.max((lines.length + tellings.length) * type.line, type.sign) + GAP * size,
     marks,
     middle,
     reach: walls.side === 'left' ? end + type.gap : x - 0.15 * size,
@@ -88,8 +94,8 @@ function leadPieces(facts: Facts, id: NodeId, type: Type): Piece[] {
   return pieces;
 }
 
-function moreLines(facts: Facts, id: NodeId, told: readonly Told[], width: number, type: Type): Line[] {
-  const gives = textPiece(GIVES, type.note, { role: 'note', ink: 'second', of: id });
+function moreLines(facts: Facts, id: NodeId, width: number, type: Type): Line[] {
+  const gives = givesPiece(id, type);
   const answer = answerLines(facts, id, width - gives.width - type.gap, type) ?? [];
   return [
     ...answer.map((line, i) =>
@@ -98,6 +104,5 @@ function moreLines(facts: Facts, id: NodeId, told: readonly Told[], width: numbe
       ]),
     ),
     ...broken(notePieces(facts.minutes(id), facts.remarks(id), id, width, type), width),
-    ...tellingLines(told, (one) => plainTelling(facts, id, one), id, width, type),
   ];
 }

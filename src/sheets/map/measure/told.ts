@@ -1,5 +1,6 @@
 /** What a link says at its ends where it is not drawn. */
 import type { NodeId } from '../../../game/model.ts';
+import { wrap } from '../../../type/text.ts';
 import { elsewhere, from, inHolder, LEADS, leadsTo, needed } from '../../../words/sheet-map.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
@@ -8,18 +9,18 @@ import type { Type } from './type.ts';
 
 const whereOf = ({ elsewhere: where }: Told) => (where ? elsewhere(where) : undefined);
 
-/** '→ 7' behind the name of a thing: an arrow, the number, and on which page it is. */
-function numberPiece(told: Told, number: number, of: NodeId, type: Type): Piece {
+/** '→ 7' behind the name of a thing: an arrow and the number, and after it on which page that is. */
+function numberPieces(told: Told, number: number, of: NodeId, width: number, type: Type): Piece[] {
   const where = whereOf(told);
   const look = { role: 'reference', of, links: [told.link] } as const;
-  return together(
-    [
-      signPiece('leadsTo', type.size, 'ink', 0, of),
-      textPiece(String(number), type.name, look, 0.12 * type.size),
-      ...(where === undefined ? [] : [textPiece(where, type.told, look, type.gap)]),
-    ],
-    0.6 * type.size,
-  );
+  const arrow = signPiece('leadsTo', type.size, 'ink', 0, of);
+  const figure = textPiece(String(number), type.name, look, 0.12 * type.size);
+  return [
+    together([arrow, figure], 0.5 * type.size),
+    ...(where === undefined ? [] : wrap(where, width, type.told)).map((part) =>
+      textPiece(part, type.told, look, type.gap),
+    ),
+  ];
 }
 
 /** The steps that a thing is used in: those with a number as pieces, the others as texts. */
@@ -27,6 +28,7 @@ export function usesOf(
   facts: Facts,
   of: NodeId,
   told: readonly Told[],
+  width: number,
   type: Type,
 ): { readonly numbers: readonly Piece[]; readonly others: readonly Told[] } {
   const others: Told[] = [];
@@ -37,7 +39,7 @@ export function usesOf(
     else others.push(one);
   }
   numbers.sort((a, b) => a.number - b.number);
-  return { numbers: numbers.map((one) => numberPiece(one.told, one.number, of, type)), others };
+  return { numbers: numbers.flatMap((one) => numberPieces(one.told, one.number, of, width, type)), others };
 }
 
 function verbOf(facts: Facts, other: NodeId): string {

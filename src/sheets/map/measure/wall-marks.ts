@@ -22,7 +22,7 @@ export interface Extent extends Cut {
 }
 
 const OPEN_DASH = [3, 2.5];
-/** The inside of boxes, by how deep they are; the fourth is white again. */
+/** The inside of boxes, by how many boxes are around them; the fourth is white again. */
 const SHADES: readonly Ink[] = ['paper', 'shade', 'deepShade'];
 
 export interface Box {
@@ -38,7 +38,7 @@ export function backdrop(facts: Facts, extent: Extent, walls: TrayWalls, type: T
   if (isCaption(extent.id, facts)) return group(box, extent);
   return facts.node(extent.id)?.kind === 'place'
     ? place(extent.id, box, extent, facts.isOpened(extent.id), 1.1 * type.size)
-    : container(extent.id, box, extent, extent.depth);
+    : container(extent.id, box, extent, extent.depth - walls.base);
 }
 
 const field = ({ left, right, top, bottom }: Box) => rectangle(left, top, right - left, bottom - top);

@@ -18,6 +18,8 @@ export interface Walls {
 export interface TrayWalls {
   readonly side: Side;
   readonly width: number;
+  /** Depth of the outermost box. */
+  readonly base: number;
   /** How far plates stand outside their wall. */
   readonly overhang: number;
   readonly at: (depth: number) => Walls;
@@ -39,5 +41,5 @@ export function wallsOf(tray: Tray, side: Side, width: number, type: Type, isBox
     const away = scale * depth * far;
     return side === 'left' ? { left: away, right: width - facing } : { left: facing, right: width - away };
   };
-  return { side, width, overhang: scale * OVERHANG * type.size, at };
+  return { side, width, base: isBox ? 0 : 1, overhang: scale * OVERHANG * type.size, at };
 }
