@@ -129,8 +129,10 @@ function styleOf(
 
 /** An arrow and its letter for each move. */
 function moves(code: string, part: number, { size }: ProseStyle): Piece[] {
-  const style: TextStyle = { size, weight: 'strong', family: 'codes', spacing: size * 0.25 };
-  return symbolsOf(code).flatMap((text): Piece[] => {
+  const last: TextStyle = { size, weight: 'strong', family: 'codes' };
+  const symbols = symbolsOf(code);
+  return symbols.flatMap((text, i): Piece[] => {
+    const style = i < symbols.length - 1 ? { ...last, spacing: size * 0.25 } : last;
     const sign = ARROWS.get(text);
     const letter: Piece = {
       part,
@@ -210,7 +212,7 @@ function lineMarks(line: readonly Word[], x: number, style: ProseStyle): Mark[] 
         at += piece.width;
         continue;
       }
-      const goesOn = open?.piece.part === piece.part && piece.content.style.spacing === undefined;
+      const goesOn = open?.piece.part === piece.part;
       if (open && goesOn) {
         open.text += between + piece.content.text;
         at = open.from + textWidth(open.text, piece.content.style);

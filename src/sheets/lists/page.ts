@@ -42,21 +42,30 @@ export interface ListFrame {
   readonly paper: Paper;
 }
 
+/** A head that takes more of the first page than this is torn as a row is: a title may have thousands of letters. */
+const TALLEST_HEAD = 0.6;
+
 /** Without the foot, which knows how many pages there are in all. */
 export function listPages(content: ListContent, frame: ListFrame): Drawing[] {
   const { paper } = frame;
   const { margin, width, height } = paper;
   const head = headStrips(content, frame);
   const again = againStrips(content, paper);
-  const pages = paginate(content.flow, {
-    first: margin + stripsHeight(head),
-    others: margin + stripsHeight(again),
-    bottom: height - margin - FOOT_HEIGHT,
-  });
+  const isEndless = stripsHeight(head) > height * TALLEST_HEAD;
+  const first = isEndless ? [] : head;
+  const above: Section[] = isEndless ? [{ rows: [{ before: 0, cells: [head] }] }] : [];
+  const pages = paginate(
+    { ...content.flow, sections: [...above, ...content.flow.sections] },
+    {
+      first: margin + stripsHeight(first),
+      others: margin + stripsHeight(again),
+      bottom: height - margin - FOOT_HEIGHT,
+    },
+  );
   return pages.map((marks, page) => ({
     width,
     height,
-    marks: [...stacked(page === 0 ? head : again, margin), ...pencilMargin(paper), ...marks],
+    marks: [...stacked(page === 0 ? first : again, margin), ...pencilMargin(paper), ...marks],
   }));
 }
 
