@@ -2,12 +2,13 @@
 import { useEffect, useRef } from 'react';
 import type { NodeId } from '../../src/game/model.ts';
 import type { MapLayout, Rect } from '../../src/map/layout.ts';
+import { same } from '../../src/map/same.ts';
 import { useGame } from '../store/game.ts';
 import { currentLayout } from '../store/layout.ts';
 import { useView } from '../store/view.ts';
 import { bounds, matRects } from './geometry.ts';
 import { NAMES_READABLE } from './levels.ts';
-import { bringIntoView, fitTo, useMounted } from './viewport.ts';
+import { bringIntoView, fitTo, inView, useMounted } from './viewport.ts';
 
 /** Everything on the mat. */
 function wholeOf(layout: MapLayout): Rect | undefined {
@@ -20,6 +21,23 @@ export function fitAll(): void {
   if (all) fitTo(all, { duration: 140 });
 }
 
+/** What was in view when the game had been opened. */
+let first: Rect | undefined;
+
+/** False for an empty map. */
+function showFirst(layout: MapLayout): boolean {
+  const all = wholeOf(layout);
+  if (!all) return false;
+  fitTo(all, { least: NAMES_READABLE });
+  first = inView();
+  return true;
+}
+
+/** Shows the map as when it was opened, where nobody has moved the view since. */
+export function showFirstAgain(layout: MapLayout): boolean {
+  return same(first, inView()) && showFirst(layout);
+}
+
 /** A game that is opened is shown whole, but no smaller than its names can be read; then from its upper left. */
 export function useFirstView(layout: MapLayout): void {
   const id = useGame((state) => state.provenance.id);
@@ -29,10 +47,9 @@ export function useFirstView(layout: MapLayout): void {
   useEffect(() => {
     if (!instance || !element || shown.current === id) return;
     shown.current = id;
-    const all = wholeOf(layout);
-    if (all) fitTo(all, { least: NAMES_READABLE });
+    if (showFirst(layout)) return;
     // An empty game is shown at full size; that view stays, so that the first thing lies where it is let go.
-    else void instance.setViewport({ x: 0, y: 0, zoom: 1 });
+    void instance.setViewport({ x: 0, y: 0, zoom: 1 });
   }, [instance, element, id, layout]);
 }
 

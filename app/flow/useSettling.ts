@@ -7,9 +7,10 @@ import type { NodeId } from '../../src/game/model.ts';
 import type { MapLayout, Rect } from '../../src/map/layout.ts';
 import { same } from '../../src/map/same.ts';
 import { useGame } from '../store/game.ts';
+import { useTidying } from '../store/tidying.ts';
 import { useView } from '../store/view.ts';
 import { eyeAt, isAnyInView, isRearranged, shiftsOf } from './eye.ts';
-import { fitAll } from './useInView.ts';
+import { fitAll, showFirstAgain } from './useInView.ts';
 import { inView, shiftView } from './viewport.ts';
 
 /** As long as the transition in the style sheet, and a frame more. */
@@ -28,8 +29,15 @@ function eyeOn(layout: MapLayout, view: Rect): NodeId | undefined {
   return still ? kept?.eye : eyeAt(layout, useView.getState().nodes, view);
 }
 
+/** A game that is rearranged by no edit has just got the positions that it came without. */
+function isStillOpening(): boolean {
+  const { past, future } = useGame.getState().history;
+  return past.length === 0 && future.length === 0 && !useTidying.getState().shown;
+}
+
 /** Keeps what the eye is at where it is on the screen; when nothing would be in view, goes to where the map is. */
 function keepEye(before: MapLayout, after: MapLayout): void {
+  if (isStillOpening() && showFirstAgain(after)) return;
   const view = inView();
   const eye = eyeOn(before, view);
   const old = eye === undefined ? undefined : before.slots.get(eye);
