@@ -1,14 +1,18 @@
 /** What stands on the lists behind the map. */
 import type { Assessment } from '../findings/assess.ts';
-import type { NodeId } from '../game/model.ts';
+import type { Finding } from '../findings/finding.ts';
+import { lessonOf } from '../game/defaults.ts';
+import type { Game, NodeId } from '../game/model.ts';
 import type { Caption } from '../map/layout.ts';
 import type { Opener } from '../sheets/lists/codes.ts';
 import type { SpotEntry } from '../sheets/lists/hidden.ts';
 import type { Whereabouts } from '../sheets/lists/whereabouts.ts';
 import { fieldCaption, noteText, ownCaption } from './canvas.ts';
+import { findingSentence } from './findings/index.ts';
 import { kindOf } from './kinds.ts';
-import { list } from './numbers.ts';
+import { list, minutesOf } from './numbers.ts';
 import { capital, lockLabel, sayer, sentence } from './say.ts';
+import { PANEL } from './screen.ts';
 import type { Part, Sentence } from './sentence.ts';
 import { stepNumbers } from './sheets.ts';
 
@@ -42,13 +46,21 @@ export const INTRO = {
       'What lies in the room when the game begins.',
       ...sets(teams, ` each thing is there ${teams} times, with a tick for each set.`),
     ),
-  order: (rescue: boolean, times: boolean): Sentence =>
+  order: (rescue: boolean, total: string): Sentence =>
     sentence(
       'One way through the game, the quickest; teams may take another.',
-      times ? ' Times are what one team is expected to take.' : '',
+      total,
       rescue ? ' Under each step: what to do when a team is stuck there.' : '',
     ),
 };
+
+/** What the times on the page mean, and for a game that can be won what they come to; empty for a page without times. */
+export function timesTold({ game, measures, canBeWon }: Assessment, times: boolean): string {
+  if (!times) return '';
+  const each = ' Times are what one team is expected to take';
+  if (!canBeWon) return `${each}.`;
+  return `${each}; without a hitch ${minutesOf(measures.shortest, lessonOf(game).minutes)} in all.`;
+}
 
 /** '6 sets:' and what that means; nothing where one is enough. */
 function sets(teams: number, meaning: string): Part[] {
@@ -93,7 +105,6 @@ export function openerTold(assessment: Assessment, { node, at }: Opener, whereab
 }
 
 export const NOTHING_TO_SET = 'nothing to set';
-export const NEVER_OPENS = 'Never opens.';
 export const NO_LOCKS = 'There are no locks.';
 export const NO_BOXES = 'There are no boxes.';
 export const NOTHING_HIDDEN = 'Nothing lies in the room yet.';
@@ -116,6 +127,12 @@ export const PACKING = {
   /** Behind a box in a box. */
   packed: 'packed before',
 } as const;
+
+/** What the program has to say, with how grave it is: colour alone does not tell on a grey page. */
+export function findingTold(game: Game, finding: Finding): Sentence {
+  const level = finding.level === 'stops' ? PANEL.stops : PANEL.look;
+  return sentence({ strong: `${level}: ` }, findingSentence(game, finding));
+}
 
 /** Beside a lock of a box: "shut the key lock; its key Red tag is in Lens tin" */
 export function lockShut(

@@ -1,16 +1,17 @@
 /** Codes of all locks, drawn: a row for each lock. */
 import type { Assessment } from '../../findings/assess.ts';
 import { lessonOf } from '../../game/defaults.ts';
-import { findingSentence } from '../../words/findings/index.ts';
-import { anyOf, COLUMNS, INTRO, NEVER_OPENS, NO_LOCKS, openerTold, whereText } from '../../words/lists.ts';
+import { LOCK_STATES } from '../../words/canvas.ts';
+import { anyOf, COLUMNS, INTRO, NO_LOCKS, openerTold, whereText } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
 import type { Row, Strip } from '../flow.ts';
 import { TICK } from '../marks.ts';
-import { plainText, prose } from '../prose.ts';
+import { prose } from '../prose.ts';
 import { type LockEntry, lockEntries, type Opener } from './codes.ts';
 import { columnsOf, headsRow, type ListContent, type ListFrame, saidAlone } from './page.ts';
 import {
   directionCodes,
+  findingStrips,
   lockTypeStrips,
   numberStrip,
   plateStrips,
@@ -90,12 +91,15 @@ function lockRow(
   const where = whereText(assessment, whereaboutsOf(assessment, on));
   const name = prose(sayer(game).name(on), box, code - box - GAP, TEXT);
   const lies = prose(where, box, code - box - GAP, NOTE);
+  const state = opens
+    ? []
+    : prose([{ strong: LOCK_STATES.cannotOpen }], box, code - box - GAP, { ...SMALL, ink: 'stop' });
   const isSet = setting.set === 'code' || setting.set === 'missing';
   return {
     before: 7,
     cells: [
       number > 0 ? [space(1), numberStrip(number, left, lock, 17)] : [],
-      [space(3), ...name, ...lies],
+      [space(3), ...name, ...lies, ...state],
       [
         ...plateStrips(assessment, lock, setting, code, from - code - GAP),
         ...lockTypeStrips(assessment, lock, code, from - code - GAP),
@@ -108,14 +112,9 @@ function lockRow(
       [space(3), tickStrip({ xs: isSet ? ticks : ticks.slice(1), numbered: false }, lock)],
     ],
     below: [
-      ...(opens ? [] : prose(plainText(NEVER_OPENS), box, right - box, { ...SMALL, ink: 'stop' })),
       ...findings.flatMap((finding): Strip[] => [
         space(3),
-        ...prose(findingSentence(game, finding), box, right - box, {
-          ...SMALL,
-          ink: finding.level === 'stops' ? 'stop' : 'second',
-          directions,
-        }),
+        ...findingStrips(assessment, finding, box, right - box, directions),
       ]),
       ruleStrip(left, right),
     ],

@@ -2,7 +2,6 @@
 import { lessonOf } from '../../game/defaults.ts';
 import type { NodeId } from '../../game/model.ts';
 import { packingCautions } from '../../words/cautions.ts';
-import { findingSentence } from '../../words/findings/index.ts';
 import { boxTold, INTRO, lockShut, NO_BOXES, PACKING, thingText, whereText } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
 import type { Row, Section } from '../flow.ts';
@@ -11,7 +10,7 @@ import { type LockEntry, lockEntries } from './codes.ts';
 import { type BoxEntry, boxEntries } from './contents.ts';
 import { noteOf } from './notes.ts';
 import { columnsOf, type ListContent, type ListFrame, saidAlone } from './page.ts';
-import { plateStrips, rightOf, space, tickStrip } from './parts.ts';
+import { findingStrips, plateStrips, rightOf, space, tickStrip } from './parts.ts';
 import { thingRow } from './thing-row.ts';
 import { boxBackdrop, headingRow, setTicks } from './trays.ts';
 import { NOTE, TRAY_PAD } from './type.ts';
@@ -80,7 +79,7 @@ function boxSection(
   const rings = shutIn.map(
     (finding): Row => ({
       before: 4,
-      cells: [prose(findingSentence(game, finding), left, right - left, { ...NOTE, ink: 'stop' })],
+      cells: [findingStrips(assessment, finding, left, right - left)],
     }),
   );
 

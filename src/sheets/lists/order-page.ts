@@ -1,13 +1,12 @@
 /** The order of play in sentences, drawn: a row for each step, then what is never reached. */
-import { findingSentence } from '../../words/findings/index.ts';
-import { COLUMNS, INTRO, neverReachedText, ORDER } from '../../words/lists.ts';
+import { COLUMNS, INTRO, neverReachedText, ORDER, timesTold } from '../../words/lists.ts';
 import { sentence } from '../../words/say.ts';
 import type { Row, Section, Strip } from '../flow.ts';
 import { textMark } from '../marks.ts';
 import { plainText, prose } from '../prose.ts';
 import { type OrderList, orderList, type StepEntry } from './order.ts';
 import { columnsOf, headsRow, type ListContent, type ListFrame, saidAlone } from './page.ts';
-import { directionCodes, numberStrip, ruleStrip, space } from './parts.ts';
+import { directionCodes, findingStrips, numberStrip, ruleStrip, space } from './parts.ts';
 import { HEADING, NOTE, SMALL, TEXT } from './type.ts';
 
 const NUMBER = 28;
@@ -32,7 +31,7 @@ export function orderPage(frame: ListFrame): ListContent {
   ];
   return {
     name: 'order',
-    intro: [INTRO.order(options.rescue, options.times)],
+    intro: [INTRO.order(options.rescue, timesTold(assessment, options.times))],
     flow: rows.length > 0 ? { heads, sections } : { sections },
   };
 }
@@ -79,7 +78,7 @@ function stepRow(
 }
 
 function neverReached(
-  { assessment, options, paper }: ListFrame,
+  { assessment, paper }: ListFrame,
   { unreached, blocks }: OrderList,
   directions: ReadonlySet<string>,
 ): Section[] {
@@ -87,7 +86,6 @@ function neverReached(
   const { left, right } = columnsOf(paper);
   const wide = right - left;
   const style = { ...SMALL, directions };
-  const why = options.codes || blocks.length > 0 ? blocks : [];
   return [
     {
       heading: () => ({
@@ -97,10 +95,10 @@ function neverReached(
         ],
       }),
       rows: [
-        ...why.map(
+        ...blocks.map(
           (finding): Row => ({
             before: 3,
-            cells: [prose(findingSentence(assessment.game, finding), left, wide, style)],
+            cells: [findingStrips(assessment, finding, left, wide, directions)],
           }),
         ),
         { before: 5, cells: [prose(neverReachedText(assessment, unreached), left, wide, style)] },

@@ -19,7 +19,7 @@ export interface StepEntry {
 
 export interface OrderList {
   readonly steps: readonly StepEntry[];
-  /** Everything that no team gets to: what is nearest to play first. */
+  /** Everything that no team gets to but locks, which their boxes stand for: what is nearest to play first. */
   readonly unreached: readonly NodeId[];
   /** Why. */
   readonly blocks: readonly Finding[];
@@ -38,7 +38,9 @@ export function orderList(
     rescue: options.rescue ? rescueLine(assessment, line.node, options.codes) : [],
     note: notes(line.node),
   }));
-  const unreached = [...network.ids.keys()].filter((node) => measures.reached[node] !== 1);
+  const unreached = [...network.ids.keys()].filter(
+    (node) => measures.reached[node] !== 1 && context.kindOf(node) !== 'fastener',
+  );
   return {
     steps,
     unreached: unreached.sort(byFirstUse(assessment)).map(context.idOf),

@@ -1,10 +1,11 @@
 /** What the lists are made of: numbers in circles, signs, plates of locks, boxes to be ticked. */
 import type { Assessment } from '../../findings/assess.ts';
+import type { Finding } from '../../findings/finding.ts';
 import { codeOf } from '../../game/codes.ts';
 import type { NodeId } from '../../game/model.ts';
 import { directionNodes, wrapSymbols } from '../../map/code.ts';
 import { textWidth } from '../../type/text.ts';
-import { lockText, NOTHING_TO_SET } from '../../words/lists.ts';
+import { findingTold, lockText, NOTHING_TO_SET } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
 import type { Mark, TextMark } from '../drawing.ts';
 import type { Strip } from '../flow.ts';
@@ -219,6 +220,22 @@ function arrowMarks(symbol: string, x: number, of: NodeId): Mark[] {
   const letter = textMark(symbol, { x: x + ARROW + 1, y: BASE }, { ...CODE_STYLE, role: 'code', of });
   if (sign === undefined) return [letter];
   return [{ mark: 'sign', sign, x, y: (CODE.leading - ARROW) / 2, size: ARROW, ink: 'ink', of }, letter];
+}
+
+/** What the program has to say of something on the list. */
+export function findingStrips(
+  { game }: Assessment,
+  finding: Finding,
+  x: number,
+  width: number,
+  directions?: ReadonlySet<string>,
+): Strip[] {
+  return prose(findingTold(game, finding), x, width, {
+    ...SMALL,
+    ink: finding.level === 'stops' ? 'stop' : 'ink',
+    names: 'regular',
+    ...(directions && { directions }),
+  });
 }
 
 /** The right edge of the areas in a strip. */
