@@ -9,16 +9,8 @@ import { TICK } from '../marks.ts';
 import { prose } from '../prose.ts';
 import { type LockEntry, lockEntries, type Opener } from './codes.ts';
 import { columnsOf, headsRow, type ListContent, type ListFrame, saidAlone } from './page.ts';
-import {
-  directionCodes,
-  findingStrips,
-  lockTypeStrips,
-  numberStrip,
-  plateStrips,
-  ruleStrip,
-  space,
-  tickStrip,
-} from './parts.ts';
+import { directionCodes, findingStrips, numberStrip, ruleStrip, space, tickStrip } from './parts.ts';
+import { lockTypeStrips, plateStrips } from './plate.ts';
 import { NOTE, SMALL, TEXT } from './type.ts';
 import { nearestOf, whereaboutsOf } from './whereabouts.ts';
 
