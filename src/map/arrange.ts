@@ -13,6 +13,7 @@ import { joinNeighbours } from './arrange/fields.ts';
 import { goRound } from './arrange/obstacles.ts';
 import { writeRowsIn } from './arrange/rows.ts';
 import { FINAL_ROUNDS, median, type Task, type TidyOptions, taskOf } from './arrange/task.ts';
+import { layOut } from './lay-out.ts';
 import { type MapView, plainView } from './layout.ts';
 import { covered } from './outline.ts';
 
@@ -64,8 +65,13 @@ function shiftOf(task: Task, spots: Positions): { x: number; y: number } {
   return { x: MARGIN - left, y: 2 * MARGIN - top };
 }
 
-/** Positions for the columns, and what they cost once settled. Nothing that moves covers anything. */
-function finish(task: Task, columns: Columns): { readonly positions: Positions; readonly cost: number } {
+interface Finished {
+  readonly positions: Positions;
+  readonly cost: number;
+}
+
+/** Positions for the columns, and what they cost once settled. */
+function finish(task: Task, columns: Columns): Finished {
   const { game, ordered, view } = task;
   const calm = judge(task.joined, columns, FINAL_ROUNDS);
   const { spine, columns: together } = joinNeighbours(task.spine, calm.columns, calm.y);
@@ -83,6 +89,13 @@ function finish(task: Task, columns: Columns): { readonly positions: Positions; 
   }
   writeRowsIn(positions, ordered, task.moves);
   return { positions, cost: calm.cost };
+}
+
+/** Whether nothing that moves covers anything. */
+function isClear({ game, view, moves, shift }: Task, positions: Positions): boolean {
+  if (!shift) return true;
+  const pairs = covered(layOut({ ...game, positions }, view));
+  return !pairs.some((pair) => pair.flat().some((id) => moves.has(id)));
 }
 
 /** What the positions of the document cost, when they are an arrangement: on the spine, with nothing covered. Else infinity. */
@@ -134,25 +147,28 @@ export function* tidy(
   numbers: ReadonlyMap<NodeId, number>,
   options: TidyOptions,
 ): Generator<Positions, Positions> {
-  const task = taskOf(game, numbers, options.view ?? plainView, options);
+  const view = options.view ?? plainView;
+  let task = taskOf(game, numbers, view, options, false);
   if (!task) return game.positions;
-  const first = finish(task, task.start);
+  let first = finish(task, task.start);
+  if (!isClear(task, first.positions)) {
+    task = taskOf(game, numbers, view, options, true) ?? task;
+    first = finish(task, task.start);
+  }
   const standing = standingCost(task, first.positions);
-  let shown = first;
-  const show = (found: { readonly positions: Positions; readonly cost: number }) => {
-    shown = found;
-    return standing <= found.cost * GOOD_ENOUGH ? game.positions : found.positions;
-  };
-  let given = show(first);
-  yield given;
+  const shown = ({ positions, cost }: Finished) =>
+    standing <= cost * GOOD_ENOUGH ? game.positions : positions;
+  let best = first;
+  yield shown(best);
   const search = improve(task);
   for (;;) {
     const { done, value } = search.next();
-    if (value.columns !== task.start && (done || value.cost < shown.cost * WORTH_SHOWING)) {
-      given = show(finish(task, value.columns));
+    if (done || value.cost < best.cost * WORTH_SHOWING) {
+      const next = finish(task, value.columns);
+      if (isClear(task, next.positions)) best = next;
     }
-    if (done) return given;
-    yield given;
+    if (done) return shown(best);
+    yield shown(best);
   }
 }
 

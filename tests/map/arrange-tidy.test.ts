@@ -54,7 +54,7 @@ test('the first arrangement comes at once, and nothing in any of them is covered
 });
 
 test('a tidied game stays as it is', () => {
-  for (let seed = 1; seed <= 8; seed++) {
+  for (let seed = 1; seed <= 5; seed++) {
     const game = arranged(randomGame(seed, 8 + 6 * seed));
     expect(tidied(game, { from: 'document' }).positions).toEqual(game.positions);
     const again = tidied(scrambled(game, seed, 0), { from: 'document' });
@@ -64,7 +64,7 @@ test('a tidied game stays as it is', () => {
 
 test('after one added thing most of a tidied game stays within a row', () => {
   const ROW = 36;
-  for (let seed = 11; seed <= 16; seed++) {
+  for (let seed = 11; seed <= 14; seed++) {
     const game = arranged(randomGame(seed, 40));
     const holder = rootsOf(game).find((id) => game.nodes.get(id)?.kind === 'place');
     const added: GameNode = { id: 'added', kind: 'clue', name: 'A clue more', ...(holder && { in: holder }) };
@@ -80,7 +80,7 @@ test('after one added thing most of a tidied game stays within a row', () => {
 });
 
 test('what is pinned stays, wherever it is, and nothing else covers anything', () => {
-  for (let seed = 1; seed <= 10; seed++) {
+  for (let seed = 1; seed <= 6; seed++) {
     const game = scrambled(arranged(randomGame(seed, 8 + 5 * seed)), seed, 0.1 * (seed % 7));
     for (const from of ['document', 'scratch'] as const) {
       const after = tidied(game, { from });
@@ -94,7 +94,7 @@ test('what is pinned stays, wherever it is, and nothing else covers anything', (
 });
 
 test('of a selection only what is selected moves, and goes round the rest', () => {
-  for (let seed = 1; seed <= 10; seed++) {
+  for (let seed = 1; seed <= 6; seed++) {
     const game = scrambled(arranged(randomGame(seed, 8 + 5 * seed)), seed, 0.1);
     const random = seededRandom(seed);
     const only = new Set(rootsOf(game).filter(() => random() < 0.4));

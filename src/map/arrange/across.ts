@@ -39,6 +39,7 @@ const idsOf = (blocks: readonly MapBlock[], column: readonly number[]) =>
 /** Width of the channel on one side: enough for the lines that run beside each other in it. */
 function channelWidth(spine: MapSpine, columns: Columns, y: Float64Array, side: 'left' | 'right'): number {
   const here = new Set(columns[side]);
+  for (const [id, held] of spine.held ?? []) if (held.side === side) here.add(id);
   const events: { y: number; step: number }[] = [];
   for (const tie of spine.ties) {
     if (!here.has(tie.from) && !here.has(tie.to)) continue;

@@ -1,6 +1,6 @@
 /** What is arranged: what stands on the mat, as rigid blocks, and the links that join them at the heights of their rows. */
 import { byCodePoint } from '../../game/compare.ts';
-import type { Game, NodeId } from '../../game/model.ts';
+import type { Game, GameLink, NodeId } from '../../game/model.ts';
 import type { Block, Held, Spine, Tie } from '../../spine/spine.ts';
 import { absolute, type Caption, type MapLayout, shownAs } from '../layout.ts';
 import { standsIn } from '../outline.ts';
@@ -16,6 +16,8 @@ export interface MapBlock extends Block {
   /** None in an obstacle: what stands fast in the way of a column. */
   readonly parts: readonly Part[];
   readonly caption: Caption | undefined;
+  /** An obstacle that stands across the column and not in it. */
+  readonly across?: boolean;
   /** Where in the order of play it is first of use. */
   readonly firstUse: number;
 }
@@ -26,16 +28,16 @@ export interface MapSpine extends Spine {
 }
 
 const BETWEEN = 28;
-/** From an obstacle to what carries a caption: so far apart, the two share no field. */
+/** From what stands across a column to what carries a caption: so far apart, the two share no field. */
 const CAPTION_APART = FIELD_GAP + 8;
 /** Between those that share a field. */
 export const FIELD_ROW_GAP = 18;
 
 /** The least distance from the end of one block to the start of the next below it in a column. */
 function gapBetween(above: MapBlock, below: MapBlock): number {
+  const captioned = (above.caption ?? below.caption) !== undefined;
+  if ((above.across || below.across) && captioned) return CAPTION_APART;
   if (above.caption !== undefined && above.caption === below.caption) return FIELD_ROW_GAP;
-  const besideObstacle = above.parts.length === 0 || below.parts.length === 0;
-  if (besideObstacle && (above.caption ?? below.caption) !== undefined) return CAPTION_APART;
   const fieldAbove = above.caption ? FIELD_PAD : 0;
   const fieldBelow = below.caption ? FIELD_PAD + CAPTION_HEIGHT : 0;
   return fieldAbove + BETWEEN + fieldBelow;
@@ -63,6 +65,14 @@ export function firstUses(game: Game, numbers: ReadonlyMap<NodeId, number>): (id
   }
   return (id) =>
     Math.min(numbers.get(id) ?? Number.POSITIVE_INFINITY, uses.get(id) ?? Number.POSITIVE_INFINITY);
+}
+
+/** Who finds a key looks for its lock at once: the two stand closer together than other things that belong together. */
+const KEY_WEIGHT = 3;
+
+function weightOf(game: Game, { from, to }: GameLink): number {
+  const isKey = game.nodes.get(from)?.kind === 'key' && game.nodes.get(to)?.kind === 'fastener';
+  return isKey ? KEY_WEIGHT : 1;
 }
 
 /** Height of the line of a link at a node, on the mat. */
@@ -118,7 +128,7 @@ export function blocksOf(
     });
     const [from, to] = ends;
     if (!from || !to || from.block === to.block) continue;
-    ties.push({ from: from.block, fromY: from.y, to: to.block, toY: to.y });
+    ties.push({ from: from.block, fromY: from.y, to: to.block, toY: to.y, weight: weightOf(game, link) });
   }
   const held = new Map<number, Held>();
   for (const [id, at] of fixed) {

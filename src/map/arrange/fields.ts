@@ -24,6 +24,8 @@ export function joinNeighbours(
       const near =
         last !== undefined &&
         above?.caption !== undefined &&
+        above.parts.length > 0 &&
+        block.parts.length > 0 &&
         above.caption === block.caption &&
         (y[i] ?? 0) - ((y[last] ?? 0) + above.height) <= JOIN_WITHIN;
       if (!near) {
@@ -45,6 +47,7 @@ export function joinNeighbours(
     const from = moved.get(tie.from);
     const to = moved.get(tie.to);
     return {
+      ...tie,
       from: from?.into ?? tie.from,
       fromY: tie.fromY + (from?.y ?? 0),
       to: to?.into ?? tie.to,

@@ -1,41 +1,60 @@
 /** What stands fast, as obstacles in the columns that others are put in; and how these go round it. */
-import { type Game, type NodeId, withContents } from '../../game/model.ts';
+import type { Game, NodeId } from '../../game/model.ts';
 import type { Column, Columns, Held } from '../../spine/spine.ts';
 import { layOut } from '../lay-out.ts';
-import { absolute, type MapLayout, type MapView, type Rect } from '../layout.ts';
+import { absolute, type Caption, type MapLayout, type MapView, type Rect } from '../layout.ts';
 import { outline } from '../outline.ts';
 import { CAPTION_HEIGHT, FIELD_PAD, OVERHANG } from '../sizes.ts';
-import { CHANNEL_MAX, CHANNEL_MIN, spineWidth } from './across.ts';
+import { CHANNEL_MAX, CHANNEL_MIN, spineWidth, spreadOut } from './across.ts';
 import type { MapBlock, MapSpine } from './blocks.ts';
 
+/** Beyond whatever stands on a map. */
+const ASIDE = 1e7;
 /** Between what stands beside each other. */
 const CLEAR = 8;
-/** Obstacles that leave less between them are one: nothing would stand there. */
-const SLIT = 80;
 
-/**
- * What the fixed take up, with their captions, and with plates on either wall: which wall a lock is on depends on where the others
- * will be.
- */
-export function fixedRects(game: Game, view: MapView, now: MapLayout, fixed: ReadonlySet<NodeId>): Rect[] {
-  const positions = new Map(game.positions);
+/** What stands fast by itself, or shares a field with others that do. */
+export interface Fixed {
+  /** All that it takes up, with its caption, and with plates on either wall: which wall a lock is on depends on where the others will be. */
+  readonly rect: Rect;
+  readonly caption: Caption | undefined;
+  /** Upper edge of the first, lower edge of the last. */
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export function fixedOf(game: Game, view: MapView, now: MapLayout, fixed: ReadonlySet<NodeId>): Fixed[] {
+  /** The others are put aside, so that they neither join nor part a field. */
+  const positions = new Map(spreadOut(game, () => ASIDE).positions);
   for (const id of fixed) {
     const slot = now.slots.get(id);
     if (slot) positions.set(id, { x: slot.x, y: slot.y });
   }
-  const kept = withContents(game, fixed);
-  const nodes = new Map([...game.nodes].filter(([id]) => kept.has(id)));
-  const layout = layOut({ ...game, nodes, positions }, view);
+  const layout = layOut({ ...game, positions }, view);
   const isWalled = (id: NodeId) => outline(layout, id).width > absolute(layout, id).width;
   const widened = (rect: Rect, by: number) => ({ ...rect, x: rect.x - by, width: rect.width + 2 * by });
-  const rects = layout.fields.map((field) => widened(field, field.ids.some(isWalled) ? OVERHANG : 0));
-  for (const id of fixed) {
-    const caption = layout.slots.get(id)?.caption ? CAPTION_HEIGHT : 0;
-    const { x, y, width, height } = absolute(layout, id);
-    const rect = { x, y: y - caption, width, height: height + caption };
-    rects.push(widened(rect, isWalled(id) ? OVERHANG : 0));
-  }
-  return rects;
+  const inField = new Set(layout.fields.flatMap((field) => field.ids));
+  const fields = layout.fields
+    .filter((field) => field.ids.some((id) => fixed.has(id)))
+    .map((field): Fixed => {
+      const rects = field.ids.map((id) => absolute(layout, id));
+      return {
+        rect: widened(field, field.ids.some(isWalled) ? OVERHANG : 0),
+        caption: field.caption,
+        top: Math.min(...rects.map(({ y }) => y)),
+        bottom: Math.max(...rects.map(({ y, height }) => y + height)),
+      };
+    });
+  const single = [...fixed]
+    .filter((id) => !inField.has(id))
+    .map((id): Fixed => {
+      const caption = layout.slots.get(id)?.caption;
+      const { x, y, width, height } = absolute(layout, id);
+      const above = caption ? CAPTION_HEIGHT : 0;
+      const rect = { x, y: y - above, width, height: height + above };
+      return { rect: widened(rect, isWalled(id) ? OVERHANG : 0), caption, top: y, bottom: y + height };
+    });
+  return [...fields, ...single];
 }
 
 /** How far a column can reach to either side of the left edge of the spine. */
@@ -51,26 +70,56 @@ function reachOf(spine: MapSpine, first: MapLayout, column: Column): { left: num
   return column === 'left' ? { left: -all, right: -inner } : { left: width + inner, right: width + all };
 }
 
-/** What of the rects is in the way of the column, from top to bottom, none touching another. */
-function inTheWay(rects: readonly Rect[], { left, right }: { left: number; right: number }) {
-  const crossing = rects
-    .filter((rect) => rect.x < right && rect.x + rect.width > left)
-    .map(({ y, height }) => ({ top: y, bottom: y + height }))
-    .sort((a, b) => a.top - b.top || a.bottom - b.bottom);
-  const merged: { top: number; bottom: number }[] = [];
-  for (const { top, bottom } of crossing) {
-    const last = merged.at(-1);
-    if (last && top < last.bottom + SLIT) last.bottom = Math.max(last.bottom, bottom);
-    else merged.push({ top, bottom });
-  }
-  return merged;
+interface Obstacle {
+  top: number;
+  bottom: number;
+  caption: Caption | undefined;
+  across: boolean;
 }
 
-/** The spine with an obstacle in each column for what is in its way, and the obstacles of each column from top to bottom. */
+/** What is in the way of the column, from top to bottom, none touching another. `apart`: all of it as if it stood across. */
+function inTheWay(
+  fixed: readonly Fixed[],
+  { left, right }: { left: number; right: number },
+  apart: boolean,
+): Obstacle[] {
+  const crossing = fixed
+    .filter(({ rect }) => rect.x < right && rect.x + rect.width > left)
+    .sort((a, b) => a.rect.y - b.rect.y || a.rect.height - b.rect.height);
+  const obstacles: Obstacle[] = [];
+  /** Edges of all that the last is made of. */
+  let start = 0;
+  let end = Number.NEGATIVE_INFINITY;
+  for (const { rect, caption, top, bottom } of crossing) {
+    const last = obstacles.at(-1);
+    const low = rect.y + rect.height;
+    if (last && rect.y < end) {
+      end = Math.max(end, low);
+      last.top = start;
+      last.bottom = end;
+      last.caption = undefined;
+      last.across = true;
+      continue;
+    }
+    start = rect.y;
+    end = low;
+    const inColumn = !apart && rect.x - FIELD_PAD >= left && rect.x + rect.width + FIELD_PAD <= right;
+    if (inColumn) obstacles.push({ top, bottom, caption, across: false });
+    else obstacles.push({ top: rect.y, bottom: low, caption: undefined, across: true });
+  }
+  return obstacles;
+}
+
+/**
+ * The spine with an obstacle in each column for what is in its way, and the obstacles of each column from top to bottom.
+ * What stands in line with a column is taken for one of it, with the distances that hold there; with `apart`, for a stranger: then
+ * nothing is ever covered, wherever the fixed stand.
+ */
 export function withObstacles(
   spine: MapSpine,
   first: MapLayout,
-  rects: readonly Rect[],
+  fixed: readonly Fixed[],
+  apart: boolean,
 ): {
   readonly blocks: readonly MapBlock[];
   readonly held: ReadonlyMap<number, Held>;
@@ -80,15 +129,10 @@ export function withObstacles(
   const held = new Map(spine.held);
   const columns: Record<Column, number[]> = { left: [], spine: [], right: [] };
   for (const column of ['left', 'spine', 'right'] as const) {
-    for (const { top, bottom } of inTheWay(rects, reachOf(spine, first, column))) {
+    for (const { top, bottom, ...kind } of inTheWay(fixed, reachOf(spine, first, column), apart)) {
       columns[column].push(blocks.length);
       held.set(blocks.length, { y: top });
-      blocks.push({
-        parts: [],
-        height: bottom - top,
-        caption: undefined,
-        firstUse: Number.POSITIVE_INFINITY,
-      });
+      blocks.push({ ...kind, parts: [], height: bottom - top, firstUse: Number.POSITIVE_INFINITY });
     }
   }
   return { blocks, held, columns };

@@ -9,7 +9,7 @@ import { standsIn } from '../outline.ts';
 import { PUZZLE_WIDTH } from '../sizes.ts';
 import { spineWidth, spreadOut } from './across.ts';
 import { blocksOf, type MapSpine, mapSpine } from './blocks.ts';
-import { fixedRects, withObstacles } from './obstacles.ts';
+import { fixedOf, withObstacles } from './obstacles.ts';
 import { rowsByUse } from './rows.ts';
 
 export const FINAL_ROUNDS = 60;
@@ -86,12 +86,13 @@ function standingColumns(spine: MapSpine, now: MapLayout, left: number): Columns
   return { left: others.filter(isLeft), spine: bars, right: others.filter((i) => !isLeft(i)) };
 }
 
-/** Undefined when there is nothing to move. */
+/** Undefined when there is nothing to move. `apart`: what stands fast is kept at a distance (withObstacles). */
 export function taskOf(
   game: Game,
   numbers: ReadonlyMap<NodeId, number>,
   view: MapView,
   { only, from }: TidyOptions,
+  apart: boolean,
 ): Task | undefined {
   const now = layOut(game, view);
   const moves = rootsToMove(game, now, only);
@@ -137,19 +138,25 @@ export function taskOf(
     });
   }
   const bound = blocksOf(ordered, first, numbers, moves, held);
-  const rects = fixedRects(ordered, view, now, fixed).map((rect) => ({
-    ...rect,
-    x: rect.x - x,
-    y: rect.y - down,
+  const standing = fixedOf(ordered, view, now, fixed).map((one) => ({
+    ...one,
+    rect: { ...one.rect, x: one.rect.x - x, y: one.rect.y - down },
+    top: one.top - down,
+    bottom: one.bottom - down,
   }));
-  const parted = withObstacles(bound, first, rects);
+  const parted = withObstacles(bound, first, standing, apart);
   const spine = mapSpine(parted.blocks, bound.bars, bound.ties, parted.held);
   const joined = join(spine);
-  const heights = new Float64Array(spine.blocks.length);
-  heights.set(y);
-  for (const [i, at] of parted.held) heights[i] = at.y;
-  const merged = (column: 'left' | 'spine' | 'right') =>
-    mergeHeld(parted.columns[column], freeStart[column], heights);
+  const heightOf = (i: number) => now.slots.get(free.blocks[i]?.parts[0]?.id ?? '')?.y ?? 0;
+  const inOrder = bars.every((bar) => bar === 0 || heightOf(bar - 1) <= heightOf(bar));
+  const merged = (column: 'left' | 'spine' | 'right') => {
+    const heights = new Float64Array(spine.blocks.length);
+    for (const [i, at] of y.entries()) {
+      heights[i] = stands && (column !== 'spine' || inOrder) ? heightOf(i) - down : at;
+    }
+    for (const [i, at] of parted.held) heights[i] = at.y;
+    return mergeHeld(parted.columns[column], freeStart[column], heights);
+  };
   const start: Columns = { left: merged('left'), spine: merged('spine'), right: merged('right') };
   return { game, ordered, view, moves, fixedX, now, spine, joined, start, shift: { x, y: down }, stands };
 }
