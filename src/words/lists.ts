@@ -31,20 +31,20 @@ export const COLUMNS = {
 export const CONTINUED = 'continued';
 
 export const INTRO = {
-  codes: (teams: number): Sentence =>
+  codes: (teams: number, ticks: Ticks): Sentence =>
     sentence(
       'Set each lock, shut it and open it again before its box is packed.',
-      ...sets(teams, ` every lock is there ${teams} times; tick it when all are done.`),
+      ...sets(teams, ` every lock is there ${teams} times`, ticks),
     ),
-  contents: (teams: number): Sentence =>
+  contents: (teams: number, ticks: Ticks): Sentence =>
     sentence(
       'The box that is opened last is packed first, so that none is shut before all that belongs in it is inside.',
-      ...sets(teams, ` every box is packed ${teams} times, with a tick for each set.`),
+      ...sets(teams, ` every box is packed ${teams} times`, ticks),
     ),
-  hidden: (teams: number): Sentence =>
+  hidden: (teams: number, ticks: Ticks): Sentence =>
     sentence(
       'What lies in the room when the game begins.',
-      ...sets(teams, ` each thing is there ${teams} times, with a tick for each set.`),
+      ...sets(teams, ` each thing is there ${teams} times`, ticks),
     ),
   order: (rescue: boolean, total: string): Sentence =>
     sentence(
@@ -62,9 +62,18 @@ export function timesTold({ game, measures, canBeWon }: Assessment, times: boole
   return `${each}; without a hitch ${minutesOf(measures.shortest, lessonOf(game).minutes)} in all.`;
 }
 
+/** Boxes to tick: one for each set, one for all, none. */
+export type Ticks = 'each' | 'one' | 'none';
+
+const TICKED: Readonly<Record<Ticks, string>> = {
+  each: ', with a tick for each set.',
+  one: '; tick when all are done.',
+  none: '.',
+};
+
 /** '6 sets:' and what that means; nothing where one is enough. */
-function sets(teams: number, meaning: string): Part[] {
-  return teams > 1 ? [' ', { strong: `${teams} sets:` }, meaning] : [];
+function sets(teams: number, meaning: string, ticks: Ticks): Part[] {
+  return teams > 1 ? [' ', { strong: `${teams} sets:` }, `${meaning}${TICKED[ticks]}`] : [];
 }
 
 /** Where a thing is at the start: "in Red tin, in Window sill", "on the tables". Empty for a place. */

@@ -52,7 +52,7 @@ export function codesPage(frame: ListFrame): ListContent {
   const rows = entries.map((entry) => lockRow(frame, entry, columns, directions));
   return {
     name: 'codes',
-    intro: [INTRO.codes(lessonOf(assessment.game).teams)],
+    intro: [INTRO.codes(lessonOf(assessment.game).teams, options.ticks ? 'one' : 'none')],
     flow: rows.length > 0 ? { heads, sections: [{ rows }] } : { sections: [saidAlone(NO_LOCKS, paper)] },
   };
 }

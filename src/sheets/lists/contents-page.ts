@@ -13,19 +13,20 @@ import { columnsOf, type ListContent, type ListFrame, saidAlone } from './page.t
 import { findingStrips, space, tickStrip } from './parts.ts';
 import { plateStrips, rightOf } from './plate.ts';
 import { thingRow } from './thing-row.ts';
-import { boxBackdrop, headingRow, setTicks } from './trays.ts';
+import { boxBackdrop, headingRow, setTicks, ticksFor } from './trays.ts';
 import { NOTE, TRAY_PAD } from './type.ts';
 import { nearestOf, whereaboutsOf } from './whereabouts.ts';
 
 export function contentsPage(frame: ListFrame): ListContent {
   const { assessment, options, paper } = frame;
   const { game } = assessment;
+  const { teams } = lessonOf(game);
   const locks = new Map(lockEntries(assessment).map((entry) => [entry.lock, entry]));
   const notes = noteOf(assessment, options.codes);
   const sections = boxEntries(assessment).map((entry) => boxSection(frame, entry, locks, notes));
   return {
     name: 'contents',
-    intro: [INTRO.contents(lessonOf(game).teams), plainText(packingCautions(game))],
+    intro: [INTRO.contents(teams, ticksFor(teams, options.ticks)), plainText(packingCautions(game))],
     flow: { sections: sections.length > 0 ? sections : [saidAlone(NO_BOXES, paper)] },
   };
 }

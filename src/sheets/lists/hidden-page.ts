@@ -21,17 +21,18 @@ import { noteOf } from './notes.ts';
 import { columnsOf, type ListContent, type ListFrame, saidAlone } from './page.ts';
 import { numberStrip } from './parts.ts';
 import { thingRow } from './thing-row.ts';
-import { groupBackdrop, headingRow, placeBackdrop, setTicks, type TrayHeading } from './trays.ts';
+import { groupBackdrop, headingRow, placeBackdrop, setTicks, type TrayHeading, ticksFor } from './trays.ts';
 import { HEADING, NOTE, TRAY_PAD } from './type.ts';
 import { whereaboutsOf } from './whereabouts.ts';
 
 export function hiddenPage(frame: ListFrame): ListContent {
   const { assessment, options, paper } = frame;
   const notes = noteOf(assessment, options.codes);
+  const { teams } = lessonOf(assessment.game);
   const sections = spotEntries(assessment).map((entry) => spotSection(frame, entry, notes));
   return {
     name: 'hidden',
-    intro: [INTRO.hidden(lessonOf(assessment.game).teams), plainText(hidingCautions())],
+    intro: [INTRO.hidden(teams, ticksFor(teams, options.ticks)), plainText(hidingCautions())],
     flow: { sections: sections.length > 0 ? sections : [saidAlone(NOTHING_HIDDEN, paper)] },
   };
 }

@@ -1,6 +1,6 @@
 /** Places, boxes, and what shares a caption, as they stand around their contents on the lists: the shapes of the map. */
 import type { Game, NodeId } from '../../game/model.ts';
-import { CONTINUED } from '../../words/lists.ts';
+import { CONTINUED, type Ticks } from '../../words/lists.ts';
 import { sentence } from '../../words/say.ts';
 import type { Sentence } from '../../words/sentence.ts';
 import type { Backdrop, Row, Strip } from '../flow.ts';
@@ -23,9 +23,14 @@ export interface SetTicks {
 const MOST_SETS = 8;
 const TICK_STEP = TICK + 5;
 
+export function ticksFor(teams: number, shown: boolean): Ticks {
+  if (!shown) return 'none';
+  return teams > 1 && teams <= MOST_SETS ? 'each' : 'one';
+}
+
 export function setTicks(teams: number, right: number, shown: boolean): SetTicks {
   if (!shown) return { xs: [], left: right, numbered: false };
-  const numbered = teams > 1 && teams <= MOST_SETS;
+  const numbered = ticksFor(teams, shown) === 'each';
   const count = numbered ? teams : 1;
   const xs = Array.from({ length: count }, (_, i) => right - TICK - (count - 1 - i) * TICK_STEP);
   return { xs, left: xs[0] ?? right, numbered };
