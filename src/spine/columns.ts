@@ -5,8 +5,8 @@ import type { Column, Columns, Joined } from './spine.ts';
 /** In the order in which they settle: the sides first, so that they go to the bars and not the bars to them. */
 const SETTLING: readonly Column[] = ['left', 'right', 'spine'];
 
-/** A block that nothing leads to or from stays close to where it is, and gives way to all others. */
-const IDLE_WEIGHT = 0.01;
+/** A block that nothing leads to or from gives way to all others. */
+const IDLE_WEIGHT = 1e-6;
 
 /** A run of blocks that have no held one between them, packed as closely as may be. */
 interface Run {
@@ -134,9 +134,18 @@ function roomFor(joined: Joined): Room {
   return room;
 }
 
+/** What nothing leads to or from stands right below what comes before it, or right above what comes after, so that it makes no blank. */
+function closeUp({ pull }: Joined, ids: readonly number[], values: Float64Array): void {
+  const first = ids.findIndex((id) => pull[id] !== 0);
+  for (let place = 0; place < first; place++) values[place] = values[first] ?? 0;
+  for (let place = Math.max(first, 0) + 1; place < ids.length; place++) {
+    if (pull[ids[place] ?? 0] === 0) values[place] = values[place - 1] ?? 0;
+  }
+}
+
 /**
  * Settles the runs in turn, `rounds` times, from the upper edges given; y is changed in place. Each run is then exactly the nearest
- * to where its ties lead, in its order, with its gaps, within its bounds (isotonic.ts, chain).
+ * to where its ties lead, in its order, with its gaps, within its bounds (isotonic.ts, chain); what has no ties closes up.
  */
 export function settle(joined: Joined, runs: Runs, y: Float64Array, rounds: number): void {
   const { targets, weights, pools } = roomFor(joined);
@@ -151,6 +160,7 @@ export function settle(joined: Joined, runs: Runs, y: Float64Array, rounds: numb
         weights[place] = joined.pull[id] || IDLE_WEIGHT;
       }
       nearestInOrder(targets, weights, size, pools);
+      closeUp(joined, ids, targets);
       for (let place = 0; place < size; place++) {
         y[ids[place] ?? 0] = clip(targets[place] ?? 0, run) + (offsets[place] ?? 0);
       }

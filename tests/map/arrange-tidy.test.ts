@@ -157,3 +157,13 @@ test('a hundred things on the tables, some of them pinned, stand apart', () => {
   const after = tidied(game, { from: 'document' });
   expect(coveredBy(after, (id) => game.positions.get(id)?.pinned !== true)).toEqual([]);
 });
+
+test('three thousand nodes: the first arrangements, with nothing covered', () => {
+  const game = randomGame(3, 3000);
+  const search = tidy(game, numbersOf(game), { from: 'scratch' });
+  for (let yielded = 0; yielded < 2; yielded++) {
+    const positions = search.next().value;
+    expect(positions.size).toBe(game.nodes.size);
+    expect(coveredBy({ ...game, positions }, () => true)).toEqual([]);
+  }
+});
