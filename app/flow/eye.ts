@@ -14,6 +14,15 @@ export function shiftsOf(before: MapLayout, after: MapLayout): ReadonlyMap<NodeI
   return shifts;
 }
 
+/** How many things are drawn elsewhere: what has moved on the mat, and all that lies in it. */
+export function carried({ slots }: MapLayout, shifts: ReadonlyMap<NodeId, Spot>): number {
+  const moved = new Set<NodeId>();
+  for (const [id, { parent }] of slots) {
+    if (shifts.has(id) || (parent !== undefined && moved.has(parent))) moved.add(id);
+  }
+  return moved.size;
+}
+
 /** Whether things have come to stand elsewhere to each other, and not all been pushed the same way. */
 export function isRearranged(shifts: ReadonlyMap<NodeId, Spot>): boolean {
   const [first] = shifts.values();

@@ -9,7 +9,7 @@ import { same } from '../../src/map/same.ts';
 import { useGame } from '../store/game.ts';
 import { useTidying } from '../store/tidying.ts';
 import { useView } from '../store/view.ts';
-import { eyeAt, isAnyInView, isRearranged, shiftsOf } from './eye.ts';
+import { carried, eyeAt, isAnyInView, isRearranged, shiftsOf } from './eye.ts';
 import { fitAll, showFirstAgain } from './useInView.ts';
 import { inView, shiftView } from './viewport.ts';
 
@@ -17,8 +17,8 @@ import { inView, shiftView } from './viewport.ts';
 const GLIDE = 160;
 /** Until the arrows are back. */
 const REARRANGED = 320;
-/** More than these do not glide: so many transitions would come late. */
-const MOST_GLIDING = 400;
+/** More than these do not glide: so many layers moved at once would cost more frames than the eye gains by them. */
+const MOST_GLIDING = 150;
 
 /** What the eye was at last, and the view that was in. */
 let kept: { readonly eye: NodeId; readonly view: Rect } | undefined;
@@ -70,7 +70,8 @@ export function useSettling(layout: MapLayout, held: boolean, element: HTMLEleme
     if (before.layout === layout && !before.held) return;
     const shifts = shiftsOf(before.layout, layout);
     const rearranged = !before.held && before.nodes === nodes && isRearranged(shifts);
-    const endGlide = shifts.size > MOST_GLIDING ? undefined : carry(element, 'flow-settling', GLIDE);
+    const endGlide =
+      carried(layout, shifts) > MOST_GLIDING ? undefined : carry(element, 'flow-settling', GLIDE);
     const endBlank = rearranged ? carry(element, 'flow-rearranged', REARRANGED) : undefined;
     // Not before the classes are there: it asks for sizes, and with that all would be where it is to glide to.
     if (rearranged) keepEye(before.layout, layout);

@@ -1,6 +1,6 @@
 /** What the eye is at, and whether the map has been rearranged under it. */
 import { expect, test } from 'vitest';
-import { eyeAt, isAnyInView, isRearranged, shiftsOf } from '../../../app/flow/eye.ts';
+import { carried, eyeAt, isAnyInView, isRearranged, shiftsOf } from '../../../app/flow/eye.ts';
 import { matRects } from '../../../app/flow/geometry.ts';
 import type { Point } from '../../../src/game/model.ts';
 import { layOut } from '../../../src/map/lay-out.ts';
@@ -26,9 +26,11 @@ test('one that moved, or several by the same way, is no rearrangement', () => {
   const one = shiftsOf(before, layoutAt({ x: 0, y: 0 }, { x: 500, y: 40 }));
   expect([...one]).toEqual([['sum', { x: 0, y: 40 }]]);
   expect(isRearranged(one)).toBe(false);
+  expect(carried(before, one)).toBe(1);
   expect(isRearranged(shiftsOf(before, layoutAt({ x: 8, y: 0 }, { x: 508, y: 0 })))).toBe(false);
   expect(isRearranged(shiftsOf(before, layoutAt({ x: 8, y: 0 }, { x: 500, y: 40 })))).toBe(true);
   expect(isRearranged(shiftsOf(before, before))).toBe(false);
+  expect(carried(before, shiftsOf(before, layoutAt({ x: 8, y: 0 }, { x: 500, y: 0 })))).toBe(5);
 });
 
 test('the eye is at what is under the middle, else at the nearest; what is selected and in view comes first', () => {
