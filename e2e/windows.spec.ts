@@ -4,7 +4,7 @@ import { SMALL } from './files.ts';
 import { downloaded, expect, fileOf, openFiles, test } from './fixtures.ts';
 
 const SMALL_FILE = fileOf('tea.latchmap.json', JSON.stringify(SMALL));
-const ELSEWHERE = 'This game is being edited in another window.';
+const ELSEWHERE = 'Another window has this game.';
 
 const title = (page: Page, name: string) => page.getByRole('button', { name: `${name}: change the title` });
 
@@ -92,7 +92,7 @@ test.describe('a second window of the same game', () => {
     await second.goto(page.url());
     await title(page, 'The tea tin').click();
     await page.getByRole('textbox', { name: 'Title of the game' }).fill('Handed over');
-    await second.getByRole('button', { name: 'Edit here' }).click();
+    await second.getByRole('button', { name: 'Take it over' }).click();
     await expect(title(second, 'Handed over')).toBeEnabled();
     await expect(page.getByText(ELSEWHERE)).toBeVisible();
     await second.close();

@@ -1,6 +1,6 @@
 /** In the head: how safe the open game is, and what can be done about it. */
 import { KEEP, savedToFile } from '../../src/words/keep.ts';
-import { editHere } from './keeping.ts';
+import { askForTurn } from './keeping.ts';
 import { saveToFile } from './saving.ts';
 import type { KeptGame } from './shelf.ts';
 import { type Storage, useKeep } from './state.ts';
@@ -22,8 +22,8 @@ export function SavedState() {
     return (
       <div className="saved-state saved-state-always" role="status">
         <p className="saved-state-words">{KEEP.elsewhere}</p>
-        <button type="button" className="button" onClick={editHere}>
-          {KEEP.editHere}
+        <button type="button" className="button" onClick={askForTurn}>
+          {KEEP.takeOver}
         </button>
       </div>
     );

@@ -267,7 +267,7 @@ export function bringBack(id: string): Promise<unknown> {
 }
 
 /** Asks the window that edits the open game to let go. */
-export function editHere(): void {
+export function askForTurn(): void {
   const { id } = useGame.getState().provenance;
   windows?.tell({ say: 'ask', id });
   setTimeout(() => {

@@ -44,8 +44,8 @@ export function keptLine(edited: number, filed: number | undefined, changes: num
 
 export const KEEP = {
   save: 'Save to a file',
-  elsewhere: 'This game is being edited in another window.',
-  editHere: 'Edit here',
+  elsewhere: 'Another window has this game.',
+  takeOver: 'Take it over',
   refused: 'This browser keeps nothing after the page is closed: save the game to a file.',
   full: 'The browser has no room left and the last changes are only on this page: save the game to a file.',
   failed: 'The browser could not keep the last changes: save the game to a file.',
@@ -107,7 +107,7 @@ export const NEWS = {
     'The browser does not answer from its store of games. What is on this page can still be saved to a file.',
   heldElsewhere: (title: string) => `“${title}” is being changed in another window, so it stays.`,
   notHere: 'The game of this address is not kept in this browser.',
-  noAnswer: 'The other window does not answer. Close it, and the game can be edited here.',
+  noAnswer: 'The other window does not answer. Close it, and this one takes the game over.',
   exampleMissing: (title: string) => `The example “${title}” could not be loaded.`,
   deleted: (title: string) => `“${title}” was deleted.`,
 };
