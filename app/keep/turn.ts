@@ -1,6 +1,6 @@
 /**
  * One window at a time edits a game. The browser's own locks see to it: they end with the window, whatever way it ends.
- * Browsers without them (or pages that may not use them) let every window edit.
+ * Browsers without them, and pages that may not use them, let every window edit.
  */
 export interface Turn {
   /** False while another window has the game; `onMine` is called when it lets go. */
@@ -27,7 +27,12 @@ export async function takeTurn(id: string, onMine: () => void, patience = 0): Pr
   let mine = false;
   let told = false;
 
-  await new Promise<void>((decide, fail) => {
+  await new Promise<void>((decide) => {
+    const refused = () => {
+      if (told) return;
+      mine = true;
+      decide();
+    };
     const granted = () => {
       mine = true;
       if (told) onMine();
@@ -36,11 +41,10 @@ export async function takeTurn(id: string, onMine: () => void, patience = 0): Pr
     };
     const waitInLine = () => {
       setTimeout(decide, patience);
-      locks.request(name, { signal: waiting.signal }, granted).catch((error: unknown) => {
-        if (!waiting.signal.aborted) fail(error);
-      });
+      // Whoever has it has it: only the wait has failed, or was ended.
+      locks.request(name, { signal: waiting.signal }, granted).catch(decide);
     };
-    locks.request(name, { ifAvailable: true }, (lock) => (lock ? granted() : waitInLine())).catch(fail);
+    locks.request(name, { ifAvailable: true }, (lock) => (lock ? granted() : waitInLine())).catch(refused);
   });
   told = true;
   return {
