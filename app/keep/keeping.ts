@@ -9,6 +9,7 @@ import { type GameState, useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
 import { useView } from '../store/view.ts';
 import { addressedGame, lastShown, setAddress } from './address.ts';
+import { changesSince, type Mark, markNow } from './changes.ts';
 import { openShelf } from './database.ts';
 import { readText } from './reading.ts';
 import { type KeptGame, passingShelf, type Shelf } from './shelf.ts';
@@ -28,6 +29,8 @@ let windows: Windows | undefined;
 let turn: Turn | undefined;
 /** The content of the store comes from the shelf at this moment, so it is no change. */
 let replacing = false;
+/** What the changes of the open game are counted from. */
+let mark: Mark = { step: undefined, changes: 0 };
 /** There are changes that the shelf does not have. */
 let pending = false;
 let timer: ReturnType<typeof setTimeout> | undefined;
@@ -110,14 +113,6 @@ function flushLater(): void {
   timer = setTimeout(flush, REST);
 }
 
-/** Typing in one field is one change, as it is one undo. */
-function isNewChange(now: GameState, before: GameState): boolean {
-  return (
-    now.history.past.length !== before.history.past.length ||
-    now.history.future.length !== before.history.future.length
-  );
-}
-
 function onGame(now: GameState, before: GameState): void {
   if (replacing || now.readOnly || now.game === before.game) return;
   if (now.history === before.history && now.provenance === before.provenance) {
@@ -126,7 +121,9 @@ function onGame(now: GameState, before: GameState): void {
     return;
   }
   const { open } = useKeep.getState();
-  const changes = (open?.changes ?? 0) + (isNewChange(now, before) ? 1 : 0);
+  const since = changesSince(now.history, mark);
+  const changes = since ?? (open?.changes ?? 0) + 1;
+  if (since === undefined) mark = markNow(now.history, changes);
   useKeep.setState({ open: entryOf(openDocument(), { filed: open?.filed, changes }) });
   setAddress(now.provenance.id);
   flushLater();
@@ -144,6 +141,7 @@ function show(document: GameDocument, open: KeptGame | undefined, elsewhere: boo
   } finally {
     replacing = false;
   }
+  mark = markNow(useGame.getState().history, open?.changes ?? 0);
   useKeep.setState({ open, elsewhere, ...(another && { fromNothing: false }) });
   setAddress(open?.id);
 }
@@ -233,6 +231,7 @@ export function tell(news: News): void {
 /** The open game has been saved to a file, as this document. */
 export async function markFiled(document: GameDocument): Promise<void> {
   useGame.getState().setProvenance(document.provenance);
+  mark = markNow(useGame.getState().history, 0);
   useKeep.setState({ open: entryOf(document, { filed: Date.now() }) });
   setAddress(document.provenance.id);
   pending = true;
@@ -250,15 +249,18 @@ async function note(id: string, change: Partial<KeptGame>): Promise<void> {
 /** Deletes a game; it can be brought back for seven days. */
 export function deleteGame(id: string): Promise<unknown> {
   return inTurn(async () => {
-    const { games, open, elsewhere } = useKeep.getState();
+    const { games, open } = useKeep.getState();
     const title = games.find((game) => game.id === id)?.title;
-    if (elsewhere && open?.id === id) {
-      tell({ sentence: NEWS.heldElsewhere(titleOf(title)) });
-      return;
+    if (open?.id === id && turn?.mine) await beginNow();
+    // What this window has just let go comes to it a moment later.
+    const held = await takeTurn(id, () => undefined, RELOAD);
+    try {
+      if (!held.mine) return tell({ sentence: NEWS.heldElsewhere(titleOf(title)) });
+      await note(id, { deleted: Date.now() });
+      tell({ sentence: NEWS.deleted(titleOf(title)), deleted: id });
+    } finally {
+      held.letGo();
     }
-    if (open?.id === id) await beginNow();
-    await note(id, { deleted: Date.now() });
-    tell({ sentence: NEWS.deleted(titleOf(title)), deleted: id });
   });
 }
 
