@@ -4,19 +4,21 @@ import { sameContent } from '../../src/game/write.ts';
 import type { Example } from '../../src/words/examples.ts';
 import { copyTitle, NEWS, titleOf } from '../../src/words/keep.ts';
 import { freshId } from '../store/ids.ts';
-import { contentOf, inTurn, openNow, shelve, tell } from './keeping.ts';
+import { contentOf, entryOf, inTurn, openNow, openUnstored, shelve, tell, troubleOf } from './keeping.ts';
 import { type Reading, readFile } from './reading.ts';
 import type { KeptGame } from './shelf.ts';
 import { type ReadFailure, useKeep } from './state.ts';
 
 type Read = Extract<Reading, { ok: true }>;
 
-/** `here`: the same game with the same content was kept already. `beside`: the same game was, with other content. */
-interface Arrival {
-  readonly id: string;
-  readonly title: string | undefined;
-  readonly how: 'here' | 'beside' | 'new';
-}
+/**
+ * `here`: the same game with the same content was kept already. `beside`: the same game was, with other content.
+ * `full`, `failed`: the browser had no room for it, or could not store it.
+ */
+type Arrival = { readonly id: string; readonly title: string | undefined } & (
+  | { readonly how: 'here' | 'beside' | 'new' }
+  | { readonly how: 'full' | 'failed'; readonly document: GameDocument; readonly kept: KeptGame }
+);
 
 /** Those that may be the game that arrives. One without an id of its own is known by its title. */
 export function namesakes(
@@ -42,12 +44,27 @@ async function arrive(read: Read, since: Partial<KeptGame>): Promise<Arrival> {
   }
   const copied = { id: freshId(), revision: 0, basedOn: provenance.id };
   const document: GameDocument = { game, provenance: read.idGiven ? provenance : copied };
-  await shelve(document, since);
-  return { id: document.provenance.id, title, how: candidates.length > 0 ? 'beside' : 'new' };
+  const { id } = document.provenance;
+  try {
+    await shelve(document, since);
+  } catch (error) {
+    if (!(error instanceof DOMException)) throw error;
+    return { id, title, how: troubleOf(error), document, kept: entryOf(document, since) };
+  }
+  return { id, title, how: candidates.length > 0 ? 'beside' : 'new' };
+}
+
+/** False when the open game cannot be left, and that has been said. */
+function openArrival(arrival: Arrival): Promise<boolean> {
+  return 'document' in arrival
+    ? openUnstored(arrival.document, arrival.kept, arrival.how)
+    : openNow(arrival.id);
 }
 
 function sentenceFor(arrivals: readonly Arrival[]): string | undefined {
   const [only, second] = arrivals;
+  if (only?.how === 'full') return NEWS.noRoomFor(titleOf(only.title));
+  if (only?.how === 'failed') return NEWS.notStored(titleOf(only.title));
   if (second) return NEWS.several(arrivals.length);
   if (only?.how === 'here') return NEWS.here(titleOf(only.title));
   if (only?.how === 'beside') return NEWS.beside(titleOf(only.title));
@@ -67,10 +84,14 @@ export function openFiles(files: Iterable<File>): Promise<unknown> {
         continue;
       }
       notes.push(...reading.notes);
-      arrivals.push(await arrive(reading, { filed: file.lastModified }));
+      const arrival = await arrive(reading, { filed: file.lastModified });
+      // Only one can be shown; another that is not stored either would be nowhere.
+      if ('document' in arrival && arrivals.length > 0)
+        failures.push({ file: file.name, lines: [NEWS.noRoom] });
+      else arrivals.push(arrival);
     }
     const [first] = arrivals;
-    if (first) await openNow(first.id);
+    if (first && !(await openArrival(first))) return useKeep.setState({ failures });
     const sentence = [sentenceFor(arrivals), ...notes].filter((part) => part !== undefined).join(' ');
     useKeep.setState({ failures, news: sentence === '' ? undefined : { sentence } });
   });
@@ -81,9 +102,10 @@ export function openExample({ slug, title }: Example): Promise<unknown> {
   return inTurn(async () => {
     const reading = await fetchExample(slug);
     if (!reading?.ok) return tell({ sentence: NEWS.exampleMissing(title) });
-    const { id } = await arrive(reading, {});
-    await openNow(id);
-    useKeep.setState({ news: undefined, failures: [] });
+    const arrival = await arrive(reading, {});
+    if (!(await openArrival(arrival))) return;
+    const sentence = 'document' in arrival ? sentenceFor([arrival]) : undefined;
+    useKeep.setState({ news: sentence === undefined ? undefined : { sentence }, failures: [] });
   });
 }
 

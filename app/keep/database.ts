@@ -51,7 +51,10 @@ export async function openShelf(): Promise<Shelf> {
     ];
     /** Without it, what is written while the page closes would wait for an answer that nobody hears. */
     change.commit();
-    await Promise.all([...written, change.done]);
+    const ends = await Promise.allSettled([...written, change.done]);
+    const failed = ends.find((end) => end.status === 'rejected');
+    // Requests only say that the whole was given up; the whole says why, such as that there is no room.
+    if (failed) throw change.error ?? failed.reason;
   };
 
   return {

@@ -41,7 +41,7 @@ let last: Promise<unknown> = Promise.resolve();
 export function inTurn<T>(task: () => Promise<T>): Promise<T | undefined> {
   const result = last.then(task).catch((error: unknown) => {
     if (!(error instanceof DOMException)) throw error;
-    tell({ sentence: NEWS.storeSilent });
+    tell({ sentence: troubleOf(error) === 'full' ? NEWS.noRoom : NEWS.storeSilent });
     return undefined;
   });
   last = result.catch(() => undefined);
@@ -72,7 +72,8 @@ export async function refreshList(): Promise<void> {
   useKeep.setState({ games: games.toSorted((a, b) => b.edited - a.edited) });
 }
 
-function troubleOf(error: unknown): Storage {
+/** Why the browser did not store something. */
+export function troubleOf(error: unknown): Extract<Storage, 'full' | 'failed'> {
   return error instanceof DOMException && error.name === 'QuotaExceededError' ? 'full' : 'failed';
 }
 
@@ -165,10 +166,19 @@ async function takeOver(id: string): Promise<void> {
   else useKeep.setState({ elsewhere: true });
 }
 
-async function leave(next: Turn): Promise<void> {
+/** False when the open game has changes that are on this page alone, unless they may go: it stays, and it is said why. */
+async function leave(next: Turn, mayGo = false): Promise<boolean> {
   await flush();
+  const { open } = useKeep.getState();
+  if (pending && !mayGo && open && open.changes > 0) {
+    next.letGo();
+    tell({ sentence: NEWS.onlyHere(titleOf(open.title)) });
+    return false;
+  }
+  pending = false;
   turn?.letGo();
   turn = next;
+  return true;
 }
 
 const turnAt = (id: string, patience?: number) =>
@@ -183,8 +193,21 @@ export async function openNow(id: string, patience?: number): Promise<boolean> {
     next.letGo();
     return false;
   }
-  await leave(next);
+  if (!(await leave(next))) return false;
   show(found.document, found.kept, !next.mine);
+  return true;
+}
+
+/** Opens a game that could not be stored, from the file that it came in. To be called in turn. */
+export async function openUnstored(
+  document: GameDocument,
+  kept: KeptGame,
+  storage: Storage,
+): Promise<boolean> {
+  if (!(await leave(await turnAt(document.provenance.id)))) return false;
+  show(document, kept, false);
+  // Stored with its next change, if there is room then.
+  useKeep.setState({ storage });
   return true;
 }
 
@@ -193,15 +216,15 @@ export async function openGame(id: string): Promise<boolean> {
   return (await inTurn(() => openNow(id))) ?? false;
 }
 
-async function beginNow(): Promise<void> {
+async function beginNow(mayGo = false): Promise<void> {
   const provenance = { id: freshId(), revision: 0 };
-  await leave(await turnAt(provenance.id));
+  if (!(await leave(await turnAt(provenance.id), mayGo))) return;
   show({ game: emptyGame, provenance }, undefined, false);
 }
 
 /** An empty game. It joins the list with its first change. */
 export function beginGame(): Promise<unknown> {
-  return inTurn(beginNow);
+  return inTurn(() => beginNow());
 }
 
 /** Puts a game on the shelf, beside all that is there. */
@@ -251,7 +274,7 @@ export function deleteGame(id: string): Promise<unknown> {
   return inTurn(async () => {
     const { games, open } = useKeep.getState();
     const title = games.find((game) => game.id === id)?.title;
-    if (open?.id === id && turn?.mine) await beginNow();
+    if (open?.id === id && turn?.mine) await beginNow(true);
     // What this window has just let go comes to it a moment later.
     const held = await takeTurn(id, () => undefined, RELOAD);
     try {

@@ -105,6 +105,13 @@ export const NEWS = {
     `“${title}” cannot be read: what the browser kept of it is damaged. The other games are not affected.`,
   storeSilent:
     'The browser does not answer from its store of games. What is on this page can still be saved to a file.',
+  noRoom: 'The browser has no room left for games. What is on this page can still be saved to a file.',
+  noRoomFor: (title: string) =>
+    `“${title}” is open, but the browser has no room left to keep it: save it to a file after a change.`,
+  notStored: (title: string) =>
+    `“${title}” is open, but the browser could not keep it: save it to a file after a change.`,
+  onlyHere: (title: string) =>
+    `The last changes of “${title}” are only on this page. Save it to a file before another game is opened.`,
   heldElsewhere: (title: string) => `“${title}” is being changed in another window, so it stays.`,
   notHere: 'The game of this address is not kept in this browser.',
   noAnswer: 'The other window does not answer. Close it, and this one takes the game over.',
