@@ -100,6 +100,24 @@ test.describe('a second window of the same game', () => {
   });
 });
 
+test('a third window does not delete what another is changing', async ({ page, context }) => {
+  await open(page);
+  const third = await context.newPage();
+  await third.goto('./');
+  await third.getByRole('button', { name: 'Games' }).click();
+  await third.getByRole('dialog').getByRole('button', { name: 'New game' }).click();
+  await third.getByRole('button', { name: 'Games' }).click();
+  const games = third.getByRole('dialog');
+  await games.getByRole('button', { name: 'Delete The tea tin' }).click();
+  await expect(
+    third.getByText('“The tea tin” is being changed in another window, so it stays.'),
+  ).toBeVisible();
+  await expect(games.getByRole('button', { name: 'Open The tea tin' })).toBeVisible();
+  await page.close();
+  await games.getByRole('button', { name: 'Delete The tea tin' }).click();
+  await expect(third.getByText('“The tea tin” was deleted.')).toBeVisible();
+});
+
 test.describe('a browser that stores nothing', () => {
   test('says so; the game goes on and can be saved to a file', async ({ page }) => {
     await page.addInitScript(() => {
@@ -135,6 +153,18 @@ test.describe('a browser that stores nothing', () => {
     await page.evaluate('roomAgain()');
     await retitle(page, 'No room', 'Room again');
     await expect(page.getByText('The browser has no room left')).toBeHidden();
+    await page.reload();
+    await expect(title(page, 'Room again')).toBeVisible();
+  });
+
+  test('or whose store is full opens a file all the same', async ({ page, context, baseURL }) => {
+    const { origin } = new URL(baseURL ?? '');
+    const browser = await context.newCDPSession(page);
+    await browser.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+    await open(page);
+    await expect(page.getByText('the browser has no room left to keep it')).toBeVisible();
+    await browser.send('Storage.overrideQuotaForOrigin', { origin });
+    await retitle(page, 'The tea tin', 'Room again');
     await page.reload();
     await expect(title(page, 'Room again')).toBeVisible();
   });
