@@ -5,6 +5,8 @@ import { CommandButton } from '../commands/CommandButton.tsx';
 import { addByClick } from '../flow/drag/adding.ts';
 import { beginPaletteDrag } from '../flow/drag/palette.ts';
 import { useGame } from '../store/game.ts';
+import { useTidying } from '../store/tidying.ts';
+import { useView } from '../store/view.ts';
 import { KindShape } from './KindShape.tsx';
 import './palette.css';
 
@@ -36,9 +38,21 @@ export function Palette() {
       <div className="palette-acts">
         <CommandButton name="undo" sign="undo" className="palette-act" />
         <CommandButton name="redo" sign="redo" className="palette-act" />
-        <CommandButton name="tidy" sign="tidy" className="palette-act palette-act-wide" />
+        <TidyButton />
         <CommandButton name="keys" sign="keys" className="palette-act palette-act-wide" />
       </div>
     </nav>
+  );
+}
+
+/** Its longer words fill the width alone. */
+function TidyButton() {
+  const several = useView((state) => state.nodes.size > 1);
+  const stopping = useTidying((state) => state.work === 'asked');
+  const className = 'palette-act palette-act-wide';
+  return several || stopping ? (
+    <CommandButton name="tidy" className={className} />
+  ) : (
+    <CommandButton name="tidy" sign="tidy" className={className} />
   );
 }
