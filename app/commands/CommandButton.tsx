@@ -7,10 +7,13 @@ export function CommandButton({
   name,
   sign,
   className = 'button',
+  onApproach,
 }: {
   name: CommandName;
   sign?: SignName;
   className?: string;
+  /** The pointer or the focus has come to it: what it needs can be got ready. */
+  onApproach?: () => void;
 }) {
   const { label, enabled, keys, run } = useCommand(name);
   return (
@@ -20,6 +23,8 @@ export function CommandButton({
       disabled={!enabled}
       title={keys === undefined ? label : `${label} (${keys})`}
       onClick={run}
+      onPointerEnter={onApproach}
+      onFocus={onApproach}
     >
       {sign && <Sign name={sign} />}
       {label}

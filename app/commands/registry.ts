@@ -137,9 +137,11 @@ const REGISTRY = {
   escape: {
     label: () => COMMANDS.escape,
     keys: ['Escape'],
-    when: (now) => now.view.lifted !== undefined || anything(now),
+    when: (now) => now.tidying.work === 'asked' || now.view.lifted !== undefined || anything(now),
     run: () => {
-      if (view().lifted === undefined) view().select([]);
+      const { work, stop } = useTidying.getState();
+      if (work === 'asked') stop?.();
+      else if (view().lifted === undefined) view().select([]);
       else view().lift(undefined);
     },
   },

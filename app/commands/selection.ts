@@ -75,6 +75,13 @@ export function pinSelection(): void {
   ]);
 }
 
+/** Has what tidies loaded and its worker started, so that the first result comes at once. */
+export async function prepareTidying(): Promise<void> {
+  if (useTidying.getState().work) return;
+  const { prepare } = await import('../flow/tidy/ask.ts');
+  prepare();
+}
+
 /** Several things selected are tidied among themselves, else the whole map is; what is under way is stopped. */
 export async function tidyOrStop(): Promise<void> {
   const { work, stop } = useTidying.getState();

@@ -2,6 +2,7 @@
 import { KINDS, type Kind } from '../../src/game/model.ts';
 import { KIND_NAMES, PALETTE } from '../../src/words/screen.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
+import { prepareTidying } from '../commands/selection.ts';
 import { addByClick } from '../flow/drag/adding.ts';
 import { beginPaletteDrag } from '../flow/drag/palette.ts';
 import { useGame } from '../store/game.ts';
@@ -51,8 +52,8 @@ function TidyButton() {
   const stopping = useTidying((state) => state.work === 'asked');
   const className = 'palette-act palette-act-wide';
   return several || stopping ? (
-    <CommandButton name="tidy" className={className} />
+    <CommandButton name="tidy" className={className} onApproach={prepareTidying} />
   ) : (
-    <CommandButton name="tidy" sign="tidy" className={className} />
+    <CommandButton name="tidy" sign="tidy" className={className} onApproach={prepareTidying} />
   );
 }

@@ -3,15 +3,28 @@ import { type TidyAnswer, type TidyQuestion, tidyAnswers } from './work.ts';
 
 type Hear = (answer: TidyAnswer) => void;
 
-/** Has answered its question and waits for the next. */
+/** Waits for its next question. */
 let idle: Worker | undefined;
+/** One has failed, so no other is tried. */
+let isRefused = false;
 
 function startWorker(): Worker | undefined {
+  if (isRefused) return undefined;
   try {
-    return new Worker(new URL('./tidy.worker.ts', import.meta.url), { type: 'module' });
+    const worker = new Worker(new URL('./tidy.worker.ts', import.meta.url), { type: 'module' });
+    worker.onerror = () => {
+      isRefused = true;
+      if (idle === worker) idle = undefined;
+    };
+    return worker;
   } catch {
     return undefined;
   }
+}
+
+/** Starts the worker before it is asked. */
+export function prepare(): void {
+  idle ??= startWorker();
 }
 
 function askPage(question: TidyQuestion, hear: Hear): () => void {
@@ -41,6 +54,7 @@ export function ask(question: TidyQuestion, hear: Hear): () => void {
     hear(data);
   };
   worker.onerror = () => {
+    isRefused = true;
     worker.terminate();
     stop = askPage(question, hear);
   };

@@ -150,6 +150,11 @@ describe('the command', () => {
     expect(tidy.label(situation())).toBe('Stop tidying');
     tidy.run();
     expect(useTidying.getState().work).toBeUndefined();
+    tidy.run();
+    await until(({ work }) => work === 'asked');
+    command('escape').run();
+    expect(useTidying.getState().work).toBeUndefined();
+    expect(useView.getState().nodes.size).toBe(2);
     expect(past()).toBe(0);
     useGame.getState().setReadOnly(true);
     expect(tidy.when(situation())).toBe(false);
