@@ -151,9 +151,24 @@ const arrowSide = (size: number) => size * 0.85;
 function whole(pieces: readonly Piece[], width: number, space: number): Word[] {
   const all = pieces.reduce((sum, piece) => sum + piece.width, 0);
   if (all <= width) return [{ pieces, width: all, space }];
-  return pieces
-    .flatMap((piece) => broken(piece, width))
-    .map((piece, i) => ({ pieces: [piece], width: piece.width, space: i > 0 ? 0 : space }));
+  return kept(pieces.flatMap((piece) => broken(piece, width))).map((together, i) => ({
+    pieces: together,
+    width: together.reduce((sum, piece) => sum + piece.width, 0),
+    space: i > 0 ? 0 : space,
+  }));
+}
+
+/** An arrow stays with its letter, and what ends a sentence with what it ends. */
+function kept(pieces: readonly Piece[]): Piece[][] {
+  const groups: Piece[][] = [];
+  for (const piece of pieces) {
+    const group = groups.at(-1);
+    const last = group?.at(-1);
+    const isEnd = 'text' in piece.content && /^[.,:;]$/.test(piece.content.text);
+    if (group && last && ('sign' in last.content || isEnd)) group.push(piece);
+    else groups.push([piece]);
+  }
+  return groups;
 }
 
 function broken(piece: Piece, width: number): Piece[] {

@@ -101,8 +101,8 @@ function hiddenPiece(): Piece {
 }
 
 function tickPiece(): Piece {
-  const { role: _, ...box } = tickBox(0, -TICK / 2);
-  return { width: TICK, before: 0, marks: [{ ...box, role: 'plain' }] };
+  const { role: _, ...box } = tickBox(0.4, -TICK / 2);
+  return { width: TICK + 0.8, before: 0, marks: [{ ...box, role: 'plain' }] };
 }
 
 /** It stands for no step of the game. */

@@ -2,6 +2,7 @@
 import type { NodeId } from '../../../game/model.ts';
 import { spelledCode, wrapSymbols } from '../../../map/code.ts';
 import { textWidth } from '../../../type/text.ts';
+import { GIVES } from '../../../words/canvas.ts';
 import type { SignName } from '../../signs.ts';
 import type { Facts } from '../content/facts.ts';
 import { type Line, lineOf, type Piece, signPiece, textPiece } from './pieces.ts';
@@ -35,6 +36,19 @@ export function answerLines(
       ? lineOf(symbols.flatMap((symbol) => move(symbol, type, id)))
       : lineOf([textPiece(symbols.join(''), code, { role: 'code', of: id })]),
   );
+}
+
+/** 'gives 3185'; the answer on lines of its own where that saves breaking it. */
+export function givesLines(facts: Facts, id: NodeId, width: number, type: Type): Line[] {
+  const gives = textPiece(GIVES, type.note, { role: 'note', ink: 'second', of: id });
+  const indent = gives.width + type.gap;
+  const beside = answerLines(facts, id, width - indent, type) ?? [];
+  const alone = answerLines(facts, id, width, type) ?? [];
+  if (beside.length > alone.length) return [lineOf([gives]), ...alone];
+  return beside.map((line, i) => {
+    const answer = { ...line, before: type.gap };
+    return lineOf([i === 0 ? gives : { width: gives.width, marks: [], before: 0 }, answer]);
+  });
 }
 
 function move(symbol: string, type: Type, of: NodeId): Piece[] {

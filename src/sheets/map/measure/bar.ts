@@ -5,24 +5,15 @@ import type { Mark, Spot } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
-import { answerLines } from './answer.ts';
+import { givesLines } from './answer.ts';
 import { type BarFigure, stacked } from './figure.ts';
-import {
-  broken,
-  extended,
-  givesPiece,
-  type Line,
-  lineOf,
-  notePieces,
-  stepPiece,
-  textLines,
-} from './pieces.ts';
+import { broken, type Line, notePieces, stepPiece, textLines } from './pieces.ts';
 import { puzzleTelling, tellingLines } from './told.ts';
 import { type Type, typeOf } from './type.ts';
 
 const PAD = 0.45;
 const CUT = 0.65;
-/** Told lines are given all of the bar where less than this is left beside the number. */
+/** Less than this beside the number is little. */
 const NARROW = 10;
 /** Between heights at which lines may arrive. */
 const ENTRY_STEP = 2;
@@ -39,14 +30,16 @@ export function barFigure(
   const pad = PAD * size;
   const number = stepPiece(facts.isReached(id) ? facts.number(id) : 0, type, id);
   const x = pad + number.width + 1.3 * type.gap;
-  const lines = linesOf(facts, id, width - x - pad, type);
+  const beside = width - x - pad;
+  const names = textLines(facts.name(id), beside, type.name, { role: 'name', of: id });
   // Under the number where there is little room beside it.
-  const isNarrow = width - x - pad < NARROW * size && lines.length > 1;
-  const toldX = isNarrow ? 1.2 * pad : x;
-  const tellings = toldLines(facts, id, width - toldX - pad, type, told);
+  const isNarrow = beside < NARROW * size;
+  const belowX = isNarrow ? 1.3 * pad : x;
+  const lines = belowLines(facts, id, width - belowX - pad, type, told);
   const first = pad + Math.max(type.circle, type.line) / 2;
-  const below = first - type.line / 2 + (lines.length + tellings.length) * type.line;
-  const full = Math.max(pad + type.circle, below) + pad;
+  const under = first + (names.length - 0.5) * type.line;
+  const top = isNarrow ? Math.max(under, pad + type.circle + 0.1 * size) : under;
+  const full = Math.max(pad + type.circle, top + lines.length * type.line) + pad;
   const outline: Mark = {
     mark: 'area',
     role: 'puzzle',
@@ -61,35 +54,23 @@ export function barFigure(
     marks: [
       outline,
       ...number.marks.map((mark) => moved(mark, pad, first)),
-      ...stacked(lines, x, first, type),
-      ...stacked(tellings, toldX, first + lines.length * type.line, type),
+      ...stacked(names, x, first, type),
+      ...stacked(lines, belowX, top + type.line / 2, type),
     ],
     ends: new Map([[id, first]]),
     entries: entriesOf(full, CUT * size + 2),
   };
 }
 
-function linesOf(facts: Facts, id: NodeId, width: number, type: Type): Line[] {
-  const lines = textLines(facts.name(id), width, type.name, { role: 'name', of: id });
-  const gives = givesPiece(id, type);
-  const answer = answerLines(facts, id, width - gives.width - type.gap, type) ?? [];
-  for (const [i, line] of answer.entries()) {
-    lines.push(
-      i === 0
-        ? extended(lineOf([gives]), [{ ...line, before: type.gap }])
-        : extended({ width: gives.width, marks: [] }, [{ ...line, before: type.gap }]),
-    );
-  }
-  const minutes = facts.minutes(id);
+/** Answer, minutes, what it needs, what it leads to. */
+function belowLines(facts: Facts, id: NodeId, width: number, type: Type, told: readonly Told[]): Line[] {
   const remarks = [...facts.remarks(id), ...(facts.isReached(id) ? [] : [NOTES.neverReached])];
-  lines.push(...broken(notePieces(minutes, remarks, id, width, type), width));
-  return lines;
-}
-
-/** What it needs, then what it leads to. */
-function toldLines(facts: Facts, id: NodeId, width: number, type: Type, told: readonly Told[]): Line[] {
   const inOrder = [...told].sort((a, b) => Number(a.otherEnd === 'to') - Number(b.otherEnd === 'to'));
-  return tellingLines(inOrder, (one) => puzzleTelling(facts, one), id, width, type);
+  return [
+    ...givesLines(facts, id, width, type),
+    ...broken(notePieces(facts.minutes(id), remarks, id, width, type), width),
+    ...tellingLines(inOrder, (one) => puzzleTelling(facts, one), id, width, type),
+  ];
 }
 
 function entriesOf(height: number, margin: number): number[] {

@@ -55,28 +55,23 @@ export function headRow(
   const isLeft = walls.side === 'left';
   const step =
     !isCaptioned && continued === '' && facts.isStep(id) ? stepPiece(facts.number(id), type, id) : undefined;
-  const minutes = step ? timePiece(facts, id, type) : undefined;
-  const beside = (step ? inset - pad + step.width + type.gap : 0) + (minutes ? minutes.width + type.gap : 0);
-  const full = right - left - 2 * pad;
-  const names = textLines(isCaptioned ? fieldCaption(id) : facts.name(id), full - beside, type.name, {
-    role: isCaptioned ? 'plain' : 'name',
-    ...(!isCaptioned && { of: id }),
-  });
-  const x = left + pad + (step && !isLeft ? inset - pad + step.width + type.gap : 0);
-  const room = full - (step ? inset - pad + step.width + type.gap : 0);
+  const stepRoom = step ? inset - pad + step.width + type.gap : 0;
+  const room = right - left - 2 * pad - stepRoom;
   const row = { id, depth, continued };
-  const remarks = notePieces(undefined, remarksOf(facts, row), id, full - beside, type);
-  const lines = [
-    ...continuedWith(names, remarks, full - beside),
-    ...underLines(facts, row, told, room, type),
-  ];
+  const minutes = step ? timePiece(facts, id, type) : undefined;
+  const beside = titleLines(facts, row, room - (minutes ? minutes.width + type.gap : 0), undefined, type);
+  const below = titleLines(facts, row, room, minutes && facts.minutes(id), type);
+  const isBeside = beside.length <= below.length;
+  const lines = [...(isBeside ? beside : below), ...underLines(facts, row, told, room, type)];
+  const x = left + pad + (isLeft ? 0 : stepRoom);
   const middle = TOP * size + type.line / 2;
   const marks: Mark[] = stacked(lines, x, middle, type);
   if (step) {
     const at = isLeft ? right - inset - step.width : left + inset;
     marks.push(...step.marks.map((mark) => moved(mark, at, middle)));
     const time = isLeft ? at - type.gap : right - pad;
-    if (minutes) marks.push(...minutes.marks.map((mark) => moved(mark, time - minutes.width, middle)));
+    if (minutes && isBeside)
+      marks.push(...minutes.marks.map((mark) => moved(mark, time - minutes.width, middle)));
   }
   const tip = step ? inset - 0.2 * size : 0;
   return {
@@ -85,6 +80,21 @@ export function headRow(
     middle,
     reach: isLeft ? right - tip : left + tip,
   };
+}
+
+/** The name, and behind it or below it what is remarked of it. */
+function titleLines(
+  facts: Facts,
+  row: HeadRow,
+  width: number,
+  minutes: string | undefined,
+  type: Type,
+): Line[] {
+  const { id } = row;
+  const names = isCaption(id, facts)
+    ? textLines(fieldCaption(id), width, type.name, { role: 'plain' })
+    : textLines(facts.name(id), width, type.name, { role: 'name', of: id });
+  return continuedWith(names, notePieces(minutes, remarksOf(facts, row), id, width, type), width);
 }
 
 function timePiece(facts: Facts, id: NodeId, { note }: Type): Piece | undefined {
@@ -108,6 +118,7 @@ function underLines(
   width: number,
   type: Type,
 ): Line[] {
-  if (continued !== '') return textLines(continued, width, type.note, { role: 'note', ink: 'second' });
+  if (continued !== '')
+    return textLines(continued, width, type.note, { role: 'note', ink: 'second', of: id });
   return tellingLines(told, (one) => plainTelling(facts, id, one), id, width, type);
 }

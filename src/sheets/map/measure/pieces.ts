@@ -1,7 +1,6 @@
 /** Lines of text and small drawings, side by side and broken to a width: one description for measuring and for drawing. */
 import type { LinkId, NodeId } from '../../../game/model.ts';
 import { type TextStyle, textWidth, wrap } from '../../../type/text.ts';
-import { GIVES } from '../../../words/canvas.ts';
 import type { Ink, Mark, TextRole } from '../../drawing.ts';
 import { moved, rectangle, textMark } from '../../marks.ts';
 import type { SignName } from '../../signs.ts';
@@ -137,11 +136,6 @@ function backwards(line: readonly Piece[]): Piece[] {
 /** A text broken into lines no wider than the width. */
 export function textLines(text: string, width: number, style: TextStyle, look: Look): Line[] {
   return wrap(text, width, style).map((part) => lineOf([textPiece(part, style, look)]));
-}
-
-/** Before an answer. */
-export function givesPiece(of: NodeId, { note }: Type): Piece {
-  return textPiece(GIVES, note, { role: 'note', ink: 'second', of });
 }
 
 /** '4 min ·', 'any 2 of 3': each no wider than the width. */

@@ -4,13 +4,11 @@ import type { Mark } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
-import { answerLines } from './answer.ts';
+import { givesLines } from './answer.ts';
 import { stacked } from './figure.ts';
 import {
   broken,
   continuedWith,
-  extended,
-  givesPiece,
   type Line,
   lineOf,
   notePieces,
@@ -95,14 +93,8 @@ function leadPieces(facts: Facts, id: NodeId, type: Type): Piece[] {
 }
 
 function moreLines(facts: Facts, id: NodeId, width: number, type: Type): Line[] {
-  const gives = givesPiece(id, type);
-  const answer = answerLines(facts, id, width - gives.width - type.gap, type) ?? [];
   return [
-    ...answer.map((line, i) =>
-      extended(i === 0 ? lineOf([gives]) : { width: gives.width, marks: [] }, [
-        { ...line, before: type.gap },
-      ]),
-    ),
+    ...givesLines(facts, id, width, type),
     ...broken(notePieces(facts.minutes(id), facts.remarks(id), id, width, type), width),
   ];
 }

@@ -1,6 +1,6 @@
 /** A tray with all that lies in it, and where a line may reach into it. */
 import type { NodeId } from '../../../game/model.ts';
-import type { Side } from '../../../map/layout.ts';
+import type { Caption, Side } from '../../../map/layout.ts';
 import { CONTINUED_WIDEST } from '../../../words/sheet-map.ts';
 import type { Mark } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
@@ -101,17 +101,27 @@ function rowFigure(
     case 'thing':
       return thingRow(facts, row.id, row.depth, walls, told.get(row.id) ?? [], type);
     case 'foot':
-      return footRow(row.depth, row.continues ? continuation.on : '', walls, type);
+      return footRow(row.id, row.depth, row.continues ? continuation.on : '', walls, type);
   }
 }
 
-function footRow(depth: number, continues: string, walls: TrayWalls, type: Type): RowFigure {
+function footRow(
+  id: NodeId | Caption,
+  depth: number,
+  continues: string,
+  walls: TrayWalls,
+  type: Type,
+): RowFigure {
   const { size } = type;
   const height = (INSIDE + (depth > 0 ? BELOW : 0)) * size;
   if (continues === '') return { height, marks: [] };
   const { left, right } = walls.at(depth);
   const pad = 0.6 * size;
-  const lines = textLines(continues, right - left - 2 * pad, type.note, { role: 'note', ink: 'second' });
+  const lines = textLines(continues, right - left - 2 * pad, type.note, {
+    role: 'note',
+    ink: 'second',
+    of: id,
+  });
   return {
     height: height + lines.length * type.line,
     marks: lines.flatMap((line, i) =>
