@@ -65,8 +65,8 @@ export function continuedOn(where: Elsewhere | undefined): string {
   return where === undefined ? 'continued' : `continued on ${elsewhere(where)}`;
 }
 
-/** The widest that either says. */
-export const CONTINUED_WIDEST = 'continued from page 000';
+/** As much room is kept as any of them takes. */
+export const CONTINUED_WIDEST = ['continued from page 0000', 'continued from right half'] as const;
 
 /** What the signs of the page mean. */
 export const LEGEND = {

@@ -1,7 +1,9 @@
 /** The upper end of a tray: name, number where it is a step, and what is said under it. */
 import type { NodeId } from '../../../game/model.ts';
 import type { Caption } from '../../../map/layout.ts';
+import { wrap } from '../../../type/text.ts';
 import { fieldCaption, ownCaption } from '../../../words/canvas.ts';
+import { CONTINUED_WIDEST } from '../../../words/sheet-map.ts';
 import type { Mark } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
@@ -40,6 +42,11 @@ export interface HeadRow {
   readonly continued: string;
 }
 
+/** Lines kept for saying where a tray goes on, whatever is said. */
+export function continuedRoom(width: number, { note }: Type): number {
+  return Math.max(...CONTINUED_WIDEST.map((text) => wrap(text, width, note).length));
+}
+
 export function headRow(
   facts: Facts,
   { id, depth, continued }: HeadRow,
@@ -64,6 +71,8 @@ export function headRow(
   const isBeside = beside.length <= below.length;
   const lines = [...(isBeside ? beside : below), ...underLines(facts, row, told, room, type)];
   const x = left + pad + (isLeft ? 0 : stepRoom);
+  // Where it goes on is not known when it is measured.
+  const kept = continued === '' ? 0 : continuedRoom(room, type) - wrap(continued, room, type.note).length;
   const middle = TOP * size + type.line / 2;
   const marks: Mark[] = stacked(lines, x, middle, type);
   if (step) {
@@ -75,7 +84,7 @@ export function headRow(
   }
   const tip = step ? inset - 0.2 * size : 0;
   return {
-    height: TOP * size + lines.length * type.line + BOTTOM * size,
+    height: TOP * size + (lines.length + kept) * type.line + BOTTOM * size,
     marks,
     middle,
     reach: isLeft ? right - tip : left + tip,

@@ -7,7 +7,7 @@ import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Row, Tellings, Tray } from '../content.ts';
 import type { TrayFigure } from './figure.ts';
-import { headRow } from './head.ts';
+import { continuedRoom, headRow } from './head.ts';
 import { lockRow } from './lock.ts';
 import { textLines } from './pieces.ts';
 import type { RowFigure } from './row.ts';
@@ -26,8 +26,9 @@ export interface Continuation {
   readonly on: string;
 }
 
-/** As wide as it can be, for measuring. */
-const UNKNOWN: Continuation = { from: CONTINUED_WIDEST, on: CONTINUED_WIDEST };
+const [UNKNOWN_PLACE] = CONTINUED_WIDEST;
+/** For measuring. */
+const UNKNOWN: Continuation = { from: UNKNOWN_PLACE, on: UNKNOWN_PLACE };
 
 export function trayFigure(
   facts: Facts,
@@ -123,7 +124,7 @@ function footRow(
     of: id,
   });
   return {
-    height: height + lines.length * type.line,
+    height: height + continuedRoom(right - left - 2 * pad, type) * type.line,
     marks: lines.flatMap((line, i) =>
       line.marks.map((mark) => moved(mark, left + pad, type.line / 2 + i * type.line)),
     ),
