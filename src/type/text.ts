@@ -100,6 +100,15 @@ export function textWidth(text: string, style: TextStyle): number {
   return width;
 }
 
+/** Width in pixels of the widest word: in less room it is broken. */
+export function widestWord(text: string, style: TextStyle): number {
+  return Math.max(
+    ...tidySpaces(text)
+      .split(' ')
+      .map((word) => textWidth(word, style)),
+  );
+}
+
 /** White space as it is drawn: runs are one space, none at the ends. */
 export function tidySpaces(text: string): string {
   return text.replace(/[^\S\u00A0]+/gu, ' ').replace(/^ | $/g, '');

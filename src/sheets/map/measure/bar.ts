@@ -14,7 +14,7 @@ import { type Type, typeOf } from './type.ts';
 const PAD = 0.45;
 const CUT = 0.65;
 /** Less than this beside the number is little. */
-const NARROW = 10;
+const NARROW = 7;
 /** Between heights at which lines may arrive. */
 const ENTRY_STEP = 2;
 export const WALL = 1.5;
@@ -33,7 +33,7 @@ export function barFigure(
   const beside = width - x - pad;
   const names = textLines(facts.name(id), beside, type.name, { role: 'name', of: id });
   // Under the number where there is little room beside it.
-  const isNarrow = beside < NARROW * size;
+  const isNarrow = width - pad - type.circle - 1.3 * type.gap - pad < NARROW * size;
   const belowX = isNarrow ? 1.3 * pad : x;
   const lines = belowLines(facts, id, width - belowX - pad, type, told);
   const first = pad + Math.max(type.circle, type.line) / 2;

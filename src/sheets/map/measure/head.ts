@@ -1,7 +1,7 @@
 /** The upper end of a tray: name, number where it is a step, and what is said under it. */
 import type { NodeId } from '../../../game/model.ts';
 import type { Caption } from '../../../map/layout.ts';
-import { wrap } from '../../../type/text.ts';
+import { widestWord, wrap } from '../../../type/text.ts';
 import { fieldCaption, ownCaption } from '../../../words/canvas.ts';
 import { CONTINUED_WIDEST } from '../../../words/sheet-map.ts';
 import type { Mark } from '../../drawing.ts';
@@ -66,9 +66,11 @@ export function headRow(
   const room = right - left - 2 * pad - stepRoom;
   const row = { id, depth, continued };
   const minutes = step ? timePiece(facts, id, type) : undefined;
-  const beside = titleLines(facts, row, room - (minutes ? minutes.width + type.gap : 0), undefined, type);
+  const besideRoom = room - (minutes ? minutes.width + type.gap : 0);
+  const beside = titleLines(facts, row, besideRoom, undefined, type);
+  const isTorn = widestWord(titleOf(facts, id), type.name) > besideRoom;
   const below = titleLines(facts, row, room, minutes && facts.minutes(id), type);
-  const isBeside = beside.length <= below.length;
+  const isBeside = beside.length <= below.length && !isTorn;
   const lines = [...(isBeside ? beside : below), ...underLines(facts, row, told, room, type)];
   const x = left + pad + (isLeft ? 0 : stepRoom);
   // Where it goes on is not known when it is measured.
@@ -91,6 +93,10 @@ export function headRow(
   };
 }
 
+function titleOf(facts: Facts, id: NodeId | Caption): string {
+  return isCaption(id, facts) ? fieldCaption(id) : facts.name(id);
+}
+
 /** The name, and behind it or below it what is remarked of it. */
 function titleLines(
   facts: Facts,
@@ -100,9 +106,8 @@ function titleLines(
   type: Type,
 ): Line[] {
   const { id } = row;
-  const names = isCaption(id, facts)
-    ? textLines(fieldCaption(id), width, type.name, { role: 'plain' })
-    : textLines(facts.name(id), width, type.name, { role: 'name', of: id });
+  const look = isCaption(id, facts) ? ({ role: 'plain' } as const) : ({ role: 'name', of: id } as const);
+  const names = textLines(titleOf(facts, id), width, type.name, look);
   return continuedWith(names, notePieces(minutes, remarksOf(facts, row), id, width, type), width);
 }
 

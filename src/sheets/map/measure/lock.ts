@@ -45,21 +45,21 @@ export function lockRow(
   const room = right - left + walls.overhang - 0.6 * size - 2 * pad;
   const lead = lineOf(leadPieces(facts, id, isLeft, type));
   const beside = lead.width + 1.2 * type.gap;
-  const { lines, tellings } = plateLines(facts, id, told, { room, beside, isLeft }, type);
+  const { lines, below } = plateLines(facts, id, told, { room, beside, isLeft }, type);
   const inside = Math.max(0, ...lines.map(({ width }) => width));
   const first = lead.width + (inside > 0 ? 1.2 * type.gap + inside : 0);
-  const plate = Math.max(first, ...tellings.map(({ width }) => width)) + 2 * pad;
+  const plate = Math.max(first, ...below.map(({ width }) => width)) + 2 * pad;
   const x = isLeft ? edge - plate : edge;
 
   const top = (GAP * size) / 2;
   const head = Math.max(type.circle, line);
   const middle = top + EDGE * size + head / 2;
-  const toldAt = Math.max(middle + lines.length * line, middle + head / 2 + line / 2);
+  const belowAt = Math.max(middle + lines.length * line, middle + head / 2 + line / 2);
   const bottom =
     Math.max(
       middle + head / 2,
       middle + (lines.length - 0.5) * line,
-      tellings.length > 0 ? toldAt + (tellings.length - 0.5) * line : 0,
+      below.length > 0 ? belowAt + (below.length - 0.5) * line : 0,
     ) +
     EDGE * size;
   const ticks = tickMarks(facts, id, {
@@ -89,7 +89,7 @@ export function lockRow(
       ...lines.flatMap((one, i) =>
         stacked([one], isLeft ? textX - one.width : textX, middle + i * line, type),
       ),
-      ...stacked(tellings, x + pad, toldAt, type),
+      ...stacked(below, x + pad, belowAt, type),
       ...ticks.marks,
     ],
   };
@@ -120,8 +120,12 @@ function plateLines(
   told: readonly Told[],
   { room, beside, isLeft }: PlateRoom,
   type: Type,
-): { readonly lines: readonly Line[]; readonly tellings: readonly Line[] } {
-  const width = room - beside;
+): { readonly lines: readonly Line[]; readonly below: readonly Line[] } {
+  // A code that would be broken beside the sign stands under it.
+  const isBeside =
+    settingLines(facts, id, told, room - beside, type).length <=
+    settingLines(facts, id, told, room, type).length;
+  const width = isBeside ? room - beside : room;
   const { numbers, others } = usesOf(facts, id, told, width, type);
   const minutes = notePieces(facts.minutes(id), facts.remarks(id), id, width, type, 'ink');
   const pieces = [
@@ -129,9 +133,8 @@ function plateLines(
     ...minutes.map((piece, i) => (i === 0 ? { ...piece, before: 1.5 * type.gap } : piece)),
     ...numbers,
   ];
-  const set = isLeft ? continuedBackwards : continuedWith;
-  return {
-    lines: set(settingLines(facts, id, told, width, type), pieces, width),
-    tellings: tellingLines(others, (one) => plainTelling(facts, id, one), id, room, type),
-  };
+  const set = isLeft && isBeside ? continuedBackwards : continuedWith;
+  const lines = set(settingLines(facts, id, told, width, type), pieces, width);
+  const tellings = tellingLines(others, (one) => plainTelling(facts, id, one), id, room, type);
+  return isBeside ? { lines, below: tellings } : { lines: [], below: [...lines, ...tellings] };
 }

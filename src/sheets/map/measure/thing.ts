@@ -27,7 +27,7 @@ const PAD = 0.6;
 const STUB = 1.1;
 const GAP = 0.3;
 /** Told lines are given all of the row where less than this is left beside the sign. */
-const NARROW = 11;
+const NARROW = 8;
 
 const SIGNS = { key: 'key', clue: 'clue', tool: 'tool', prize: 'prize' } as const;
 
