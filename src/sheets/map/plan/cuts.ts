@@ -8,6 +8,9 @@ const FILL = 0.92;
 /** Trays stand less closely than bars: they want to be beside what uses them. */
 const LOOSE = 0.88;
 
+/** The estimate may be wrong by so much, so that it is worth a try. */
+const OVERFULL = 1.3;
+
 export interface Cutting {
   readonly loads: Loads;
   /** Links across each place between bars. */
@@ -50,6 +53,38 @@ export function fewestParts(cutting: Cutting): number[] {
   const starts: number[] = [];
   for (let end = bars; end > 0; end = starts[0] ?? 0) starts.unshift(best[end]?.start ?? 0);
   return starts.length > 0 ? starts : [0];
+}
+
+/** No fewer parts than this can hold everything. */
+export function leastParts({ loads, room }: Cutting): number {
+  const sum = (list: readonly number[]) => list.reduce((total, value) => total + value, 0);
+  return Math.max(1, Math.ceil(Math.max(sum(loads.bars) / room, sum(loads.beside) / (2 * room))));
+}
+
+/** First bars of exactly so many parts, as alike as may be; undefined when there are not so many bars. */
+export function partsInto(cutting: Cutting, parts: number): number[] | undefined {
+  const bars = cutting.loads.bars.length;
+  if (bars < parts) return undefined;
+  let before: { cost: number; starts: number[] }[] = Array.from({ length: bars + 1 }, (_, end) => ({
+    cost: end === 0 ? 0 : Number.POSITIVE_INFINITY,
+    starts: [],
+  }));
+  for (let part = 1; part <= parts; part++) {
+    before = before.map((_, end) => {
+      let best = { cost: Number.POSITIVE_INFINITY, starts: [] as number[] };
+      for (let start = end - 1; start >= part - 1; start--) {
+        const fill = fills(cutting, start, end);
+        if (fill > OVERFULL && start < end - 1) break;
+        const rest = before[start];
+        if (!rest || !Number.isFinite(rest.cost)) continue;
+        const cost = rest.cost + costs(cutting, start, fill);
+        if (cost < best.cost) best = { cost, starts: [...rest.starts, start] };
+      }
+      return best;
+    });
+  }
+  const last = before[bars];
+  return last && Number.isFinite(last.cost) ? last.starts : undefined;
 }
 
 /** First bars of the second half of a book, the best first. */

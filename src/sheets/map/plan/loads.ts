@@ -1,6 +1,6 @@
 /** How much room bars and trays will take, before it is known what is told: what a cut of the map is judged by. */
 import type { LinkId, NodeId } from '../../../game/model.ts';
-import type { MapContent, Metrics, Told, Tray } from '../content.ts';
+import type { MapContent, Metrics, Tellings, Told, Tray } from '../content.ts';
 import { BAR_GAP, TRAY_GAP } from './blocks.ts';
 import { nodesOf } from './part.ts';
 import type { Uses } from './uses.ts';
@@ -12,8 +12,8 @@ export interface Loads {
   readonly beside: readonly number[];
 }
 
-export function loadsOf(content: MapContent, trays: readonly Tray[], uses: Uses, metrics: Metrics): Loads {
-  const { bars, links } = content;
+/** What is told wherever everything stands: what joins two trays, or a bar with another that is not the next. */
+export function toldAmongTrays({ bars, links }: MapContent, trays: readonly Tray[]): Tellings {
   const inTrays = new Set(trays.flatMap((tray) => [...nodesOf(tray)]));
   const nextOf = new Map(bars.map((id, i) => [id, bars[i + 1]]));
   const told = new Map<NodeId, Told[]>();
@@ -24,6 +24,12 @@ export function loadsOf(content: MapContent, trays: readonly Tray[], uses: Uses,
     tell(from, id, to, 'to');
     tell(to, id, from, 'from');
   }
+  return told;
+}
+
+export function loadsOf(content: MapContent, trays: readonly Tray[], uses: Uses, metrics: Metrics): Loads {
+  const { bars } = content;
+  const told = toldAmongTrays(content, trays);
   const beside = bars.map(() => 0);
   for (const [i, tray] of trays.entries()) {
     const users = uses.bars[i] ?? [];

@@ -1,82 +1,52 @@
 /** The map on several pages: as few as may be at a size that reads well, cut where the fewest links are cut. */
-import type { MapContent, Metrics, Tray } from '../content.ts';
+import type { MapContent } from '../content.ts';
 import type { Frame } from '../plan.ts';
-import { TRAY_GAP } from './blocks.ts';
-import { columnsOf, lastOf } from './columns.ts';
-import { type Cutting, fewestParts, halves } from './cuts.ts';
-import { loadsOf } from './loads.ts';
+import { columnsOf, lastOf, mayFit } from './columns.ts';
+import { fewestParts, halves, leastParts, partsInto } from './cuts.ts';
+import { type Division, divide } from './divide.ts';
 import type { Part, Share } from './part.ts';
-import { assembled, type Candidate, partsOf } from './parts.ts';
-import { geometryIn, type Placed, place } from './place.ts';
-import { type Room, sharesOf } from './shares.ts';
+import { assembled, type Candidate, isBetter, partsOf } from './parts.ts';
+import { type Placed, place } from './place.ts';
+import { sharesOf } from './shares.ts';
 import { SEVERAL, SIZES, SMALLEST } from './sizes.ts';
-import { allTold, cutTall } from './tall.ts';
-import { type Uses, usesOf } from './uses.ts';
 
-interface Division {
-  readonly content: MapContent;
-  readonly trays: readonly Tray[];
-  readonly uses: Uses;
-  readonly cutting: Cutting;
-  readonly room: Room;
-  readonly starts: readonly number[];
+/** With more parts than this, fewer are not tried one by one. */
+const TRIED = 8;
+const LARGER: readonly number[] = [...SIZES].reverse().filter((size) => size > SEVERAL);
+
+function fitsAt(part: Part, size: number, effort: number): Placed | undefined {
+  if (!mayFit(part, size)) return undefined;
+  return place(part, size, lastOf(columnsOf(part, size, { effort })));
 }
 
-/** Part of the least height and width that any will have. */
-function sampleOf(content: MapContent, frame: Frame, perPage: 1 | 2): Part | undefined {
-  const head = Math.max(frame.headFirst, frame.headOther);
-  const shares = Array.from({ length: perPage }, (): Share => ({ bars: [], trays: [] }));
-  return partsOf(content, { ...frame, headFirst: head }, shares, perPage)[0];
-}
-
-function divide(content: MapContent, sample: Part, metrics: Metrics): Division {
-  const height = sample.area.bottom - sample.area.top;
-  const told = allTold(content);
-  const trays = cutTall(content, metrics, told, height);
-  const uses = usesOf(content, trays);
-  const heights = trays.map((tray) => content.measureTray(tray, metrics, told).height);
-  const cutting = { loads: loadsOf(content, trays, uses, metrics), across: uses.across, room: height };
-  const room = { height, gap: TRAY_GAP * metrics.size, heightOf: (tray: number) => heights[tray] ?? 0 };
-  return { content, trays, uses, cutting, room, starts: fewestParts(cutting) };
-}
-
-/** A part with so much work in it, however many there are. */
-const effortFor = (parts: number, effort: number) => effort / Math.max(1, parts);
-
-/** At this size, or smaller where it must be; at the smallest anyway. */
-function placeOne(part: Part, size: number, effort: number): Placed {
-  for (const smaller of SIZES) {
-    if (smaller > size) continue;
-    const columns = lastOf(columnsOf(part, smaller, { effort }));
-    const placed = place(part, smaller, columns, smaller === SMALLEST);
-    if (placed) return placed;
+/** All parts, if there is a way for exactly so many. */
+function inParts(division: Division, count: number, effort: number): Placed[] | undefined {
+  const { content, frame, perPage, trays, uses, cutting, room, size } = division;
+  const starts = partsInto(cutting, count);
+  const shares = starts && sharesOf(content, trays, uses, starts, room);
+  if (!shares || shares.length > count) return undefined;
+  const placed: Placed[] = [];
+  for (const part of partsOf(content, frame, shares, perPage)) {
+    const one = fitsAt(part, size, effort / count);
+    if (!one) return undefined;
+    placed.push(one);
   }
-  throw new RangeError('a part is placed at the smallest size, whatever its height');
+  return placed;
 }
 
 /** Cuts parts that turn out to be too full in two, until all fit or cannot be cut. */
-function fittingShares(
-  division: Division,
-  frame: Frame,
-  perPage: 1 | 2,
-  size: number,
-  effort: number,
-): Share[] {
-  const { content, trays, uses, room, cutting } = division;
-  let starts = division.starts;
+function fittingShares(division: Division, effort: number): Share[] {
+  const { content, frame, perPage, trays, uses, room, cutting, size } = division;
+  let starts = fewestParts(cutting);
   const known = new Map<string, boolean>();
   for (;;) {
     const shares = sharesOf(content, trays, uses, starts, room);
-    const parts = partsOf(content, frame, shares, perPage);
     const cuts: number[] = [];
-    for (const [i, part] of parts.entries()) {
+    for (const [i, part] of partsOf(content, frame, shares, perPage).entries()) {
       if (part.bars.length < 2) continue;
       const key = JSON.stringify([part.bars, part.trays.map((tray) => tray.key), part.area.width]);
-      let fits = known.get(key);
-      if (fits === undefined) {
-        fits = place(part, size, lastOf(columnsOf(part, size, { effort })), false) !== undefined;
-        known.set(key, fits);
-      }
+      const fits = known.get(key) ?? fitsAt(part, size, effort) !== undefined;
+      known.set(key, fits);
       const from = starts[i];
       if (fits || from === undefined) continue;
       const middle = halves(cutting, from, starts[i + 1] ?? content.bars.length)[0];
@@ -87,24 +57,57 @@ function fittingShares(
   }
 }
 
-/** `effort`: of all pages together. */
-export function severalPages(content: MapContent, frame: Frame, effort: number): Candidate {
-  const perPage = frame.width > frame.height ? 2 : 1;
-  const sample = sampleOf(content, frame, perPage);
-  if (!sample) throw new RangeError('a page has at least one part');
-  const divisionAt = (size: number) => divide(content, sample, geometryIn(sample, size).metrics);
-  let size: number = SEVERAL;
-  let division = divisionAt(size);
-  for (const larger of [...SIZES].reverse().filter((one) => one > SEVERAL)) {
-    const other = divisionAt(larger);
-    if (other.starts.length > division.starts.length) break;
-    [size, division] = [larger, other];
+/** On as many pages as it takes. `fits`: it does so at some size; else a bar or a row is higher than a page. */
+function inAny(division: Division, effort: number): { placed: Placed[]; fits: boolean } {
+  const { content, frame, perPage } = division;
+  const count = fewestParts(division.cutting).length;
+  const shares = fittingShares(division, effort / (4 * count));
+  let fits = true;
+  const placed = partsOf(content, frame, shares, perPage).map((part) => {
+    let size = division.size;
+    for (; size >= SMALLEST; size -= 0.5) {
+      const one = fitsAt(part, size, effort / count);
+      if (one) return one;
+    }
+    fits = false;
+    return place(part, SMALLEST, lastOf(columnsOf(part, SMALLEST, { effort })), true);
+  });
+  return { placed: placed.flatMap((one) => one ?? []), fits };
+}
+
+function withParts(content: MapContent, frame: Frame, perPage: 1 | 2, effort: number): Candidate {
+  const hopeful = divide(content, frame, perPage, SEVERAL, false);
+  const most = fewestParts(hopeful.cutting).length;
+  for (let count = leastParts(hopeful.cutting); count <= Math.min(most, TRIED); count++) {
+    let found = inParts(hopeful, count, effort);
+    if (!found) continue;
+    for (const size of LARGER) {
+      const larger = inParts(divide(content, frame, perPage, size, false), count, effort);
+      if (!larger) break;
+      found = larger;
+    }
+    return assembled(found, perPage);
   }
-  const each = effortFor(division.starts.length, effort);
-  const shares = fittingShares(division, frame, perPage, size, each / 4);
-  const parts = partsOf(content, frame, shares, perPage);
-  return assembled(
-    parts.map((part) => placeOne(part, size, each)),
-    perPage,
-  );
+  return onAnyNumber(hopeful, effort);
+}
+
+function onAnyNumber(hopeful: Division, effort: number): Candidate {
+  const { content, frame, perPage } = hopeful;
+  const first = inAny(hopeful, effort);
+  if (first.fits) return assembled(first.placed, perPage);
+  return assembled(inAny(divide(content, frame, perPage, SEVERAL, true), effort).placed, perPage);
+}
+
+/** Quickly, on more pages than may be needed. */
+export function somePages(content: MapContent, frame: Frame, effort: number): Candidate {
+  return onAnyNumber(divide(content, frame, 1, SEVERAL, false), effort);
+}
+
+/** `effort`: of all pages together. Upright pages hold one part; those that lie are books, unless that takes more of them. */
+export function severalPages(content: MapContent, frame: Frame, effort: number): Candidate {
+  const one = withParts(content, frame, 1, effort);
+  if (frame.width < frame.height) return one;
+  const two = withParts(content, frame, 2, effort);
+  const more = two.plan.pages.length - one.plan.pages.length;
+  return more < 0 || (more === 0 && isBetter(two, one)) ? two : one;
 }

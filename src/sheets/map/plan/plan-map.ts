@@ -2,7 +2,7 @@
 import type { MapContent } from '../content.ts';
 import type { Frame, MapPlan } from '../plan.ts';
 import { book, wholePage } from './one-page.ts';
-import { severalPages } from './pages.ts';
+import { severalPages, somePages } from './pages.ts';
 import { type Candidate, isBetter, leastForBook } from './parts.ts';
 
 /** Of the search: at first, so that there is something to see, and then. */
@@ -26,7 +26,7 @@ export function* planMap(content: MapContent, frame: Frame): Generator<MapPlan, 
       yield best.plan;
     }
     if (best) continue;
-    several = severalPages(content, frame, effort);
+    several = effort === QUICK ? somePages(content, frame, effort) : severalPages(content, frame, effort);
     yield several.plan;
   }
   const last = best ?? several ?? severalPages(content, frame, FULL);
