@@ -86,7 +86,8 @@ export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
     },
     minutes: (id) => {
       const node = game.nodes.get(id);
-      return options.times && node && isStep(node) ? minutes(expectedMinutes(node)) : undefined;
+      const isPlayed = node && isStep(node) && measures.reached[index(id)] === 1;
+      return options.times && isPlayed ? minutes(expectedMinutes(node)) : undefined;
     },
     rescue: ({ key, steps }) => {
       const known = rescues.get(key);

@@ -1,0 +1,215 @@
+import { expect, test } from 'vitest';
+import { assess } from '../../../src/findings/assess.ts';
+import type { Game } from '../../../src/game/model.ts';
+import type { Told } from '../../../src/sheets/map/content.ts';
+import { contentOf } from '../../../src/sheets/map/content-of.ts';
+import { barFigure } from '../../../src/sheets/map/measure/bar.ts';
+import type { Figure } from '../../../src/sheets/map/measure/figure.ts';
+import { trayFigure } from '../../../src/sheets/map/measure/tray.ts';
+import type { SheetOptions } from '../../../src/sheets/sheet.ts';
+import { textWidth } from '../../../src/type/text.ts';
+import { plain } from '../../../src/words/sentence.ts';
+import { gameOf } from '../../game-of.ts';
+import { pageGame } from '../../random-page-game.ts';
+
+const OPTIONS: SheetOptions = {
+  paper: 'A4',
+  orientation: 'portrait',
+  codes: true,
+  times: true,
+  rescue: true,
+  ticks: true,
+  colour: true,
+  sheets: ['map'],
+};
+
+const METRICS = { size: 9, trayWidth: 184, barWidth: 130, noteWidth: 80 };
+
+const content = (game: Game, options: Partial<SheetOptions> = {}) =>
+  contentOf(assess(game), { ...OPTIONS, ...options });
+
+const textsOf = ({ marks }: Figure) => marks.flatMap((mark) => (mark.mark === 'text' ? [mark.text] : []));
+
+/** A puzzle gives the code of a box; in the box lies the key of a second lock, behind which the prize lies. */
+const two = gameOf(
+  [
+    { id: 'shelf', kind: 'place', name: 'Shelf' },
+    { id: 'list', kind: 'clue', name: 'Price list', in: 'shelf' },
+    { id: 'sum', kind: 'puzzle', name: 'Add it up', answer: '417' },
+    { id: 'tin', kind: 'container', name: 'Green tin' },
+    { id: 'number', kind: 'fastener', on: 'tin', type: 'number', code: '417', name: '' },
+    { id: 'tag', kind: 'key', name: 'Red tag', in: 'tin' },
+    { id: 'chest', kind: 'container', name: 'Chest', in: 'shelf' },
+    { id: 'padlock', kind: 'fastener', on: 'chest', type: 'key', name: '' },
+    { id: 'gold', kind: 'prize', name: 'Gold', in: 'chest' },
+    { id: 'spare', kind: 'clue', name: 'Left at home', leftOut: true },
+  ],
+  ['list>sum', 'sum>number', 'tag>padlock'],
+);
+
+test('what lies in a place or box are rows of one tray, locks first, boxes last', () => {
+  const { trays, bars, links } = content(two);
+  expect(bars).toEqual(['sum']);
+  expect(links.map(({ id }) => id)).toEqual(['list>sum', 'sum>number', 'tag>padlock']);
+  expect(trays.map(({ rows }) => rows.map(({ row, id, depth }) => `${row} ${id} ${depth}`))).toEqual([
+    [
+      'head shelf 0',
+      'thing list 0',
+      'head chest 1',
+      'lock padlock 1',
+      'thing gold 1',
+      'foot chest 1',
+      'foot shelf 0',
+    ],
+    ['head tin 0', 'lock number 0', 'thing tag 0', 'foot tin 0'],
+  ]);
+});
+
+test('what lies in nothing shares a caption: in hand, or given by one puzzle', () => {
+  const game = gameOf(
+    [
+      { id: 'ask', kind: 'puzzle' },
+      { id: 'card', kind: 'clue' },
+      { id: 'lens', kind: 'tool' },
+      { id: 'cup', kind: 'prize' },
+    ],
+    ['card>ask', 'ask>cup', 'lens>ask'],
+  );
+  expect(content(game).trays.map(({ rows }) => rows.map(({ row, id }) => `${row} ${id}`))).toEqual([
+    ['head hand', 'thing card', 'thing lens', 'foot hand'],
+    ['head given', 'thing cup', 'foot given'],
+  ]);
+});
+
+test('a tray is cut between rows, with the heads and feet of what is open', () => {
+  const { trays, cut } = content(two);
+  const [shelf] = trays;
+  if (!shelf) throw new Error('There is no tray.');
+  const [above, below] = cut(shelf, 4);
+  expect(above.rows.map(({ row, id }) => `${row} ${id}`)).toEqual([
+    'head shelf',
+    'thing list',
+    'head chest',
+    'lock padlock',
+    'foot chest',
+    'foot shelf',
+  ]);
+  expect(above.rows.flatMap((row) => (row.row === 'foot' ? [row.continues] : []))).toEqual([true, true]);
+  expect(below.rows.map(({ row, id }) => `${row} ${id}`)).toEqual([
+    'head shelf',
+    'head chest',
+    'thing gold',
+    'foot chest',
+    'foot shelf',
+  ]);
+  expect(below.rows.flatMap((row) => (row.row === 'head' ? [row.continued] : []))).toEqual([true, true]);
+});
+
+test('a puzzle and the lock that it alone opens share a rescue line', () => {
+  const made = content(two);
+  const said = made.notes.map((note) => [
+    note.steps.map((id) => made.numbers.get(id)).join(', '),
+    plain(made.facts.rescue(note)),
+  ]);
+  expect(said).toEqual([
+    ['1', 'Add it up cannot be solved. Point the team to Shelf.'],
+    ['2, 3', 'Green tin stays shut. Say: 417.'],
+    ['4', 'Chest stays shut. Open it.'],
+  ]);
+  expect(content(two, { rescue: false }).notes).toEqual([]);
+});
+
+test('without codes neither rows, bars nor rescue lines say one', () => {
+  const made = content(two, { codes: false });
+  const said = [
+    ...textsOf(barFigure(made.facts, 'sum', 9, 130, [])),
+    ...made.trays.flatMap((tray) => textsOf(trayFigure(made.facts, tray, 'left', 9, 184, new Map()))),
+    ...made.notes.map((note) => plain(made.facts.rescue(note))),
+  ];
+  expect(said.join(' ')).not.toMatch(/417/);
+  expect(said).toContain('Red tag');
+});
+
+test('links that are not drawn are told at both ends', () => {
+  const { facts, trays } = content(two);
+  const told = (link: string, other: string, otherEnd: 'from' | 'to', more: Partial<Told> = {}): Told => ({
+    link,
+    other,
+    otherEnd,
+    ...more,
+  });
+  const tellings = new Map([
+    ['list', [told('list>sum', 'sum', 'to', { elsewhere: { page: 2 } })]],
+    ['sum', [told('list>sum', 'list', 'from'), told('sum>number', 'number', 'to')]],
+    ['number', [told('sum>number', 'sum', 'from', { elsewhere: { half: 'right' } })]],
+    ['padlock', [told('tag>padlock', 'tag', 'from')]],
+    ['tag', [told('tag>padlock', 'padlock', 'to')]],
+  ]);
+  const references = (figure: Figure) =>
+    figure.marks
+      .flatMap((mark) => (mark.mark === 'text' && mark.role === 'reference' ? [mark.text] : []))
+      .join(' | ');
+  expect(references(barFigure(facts, 'sum', 9, 200, tellings.get('sum') ?? []))).toBe(
+    '+ Price list (Shelf) | opens 3: Green tin',
+  );
+  expect(trays.map((tray) => references(trayFigure(facts, tray, 'left', 9, 184, tellings)))).toEqual([
+    '2 | page 2 | in Green tin',
+    'from 2 (right half) | 4',
+  ]);
+});
+
+test('what is not said by the options takes no room', () => {
+  const tall = (options: Partial<SheetOptions>) => {
+    const { measureTray, measureBar, trays } = content(two, options);
+    const none = new Map();
+    return trays.reduce(
+      (sum, tray) => sum + measureTray(tray, METRICS, none).height,
+      measureBar('sum', METRICS, none).height,
+    );
+  };
+  const all = tall({});
+  expect(tall({ times: false })).toBeLessThan(all);
+  expect(tall({ ticks: false, codes: false, times: false })).toBeLessThan(tall({ times: false }));
+});
+
+test('on either side of the spine a tray is as high, and nothing in it is wider than it', () => {
+  for (let seed = 1; seed <= 6; seed++) {
+    const { facts, trays, measureTray } = content(pageGame(seed));
+    for (const tray of trays) {
+      for (const width of [90, 184]) {
+        const metrics = { ...METRICS, trayWidth: width };
+        const measured = measureTray(tray, metrics, new Map());
+        for (const side of ['left', 'right'] as const) {
+          const figure = trayFigure(facts, tray, side, 9, width, new Map());
+          expect(figure.height).toBeCloseTo(measured.height, 6);
+          expect(figure.tops).toHaveLength(tray.rows.length + 1);
+          expect([...figure.ends]).toEqual([...measured.ends]);
+          for (const mark of figure.marks) {
+            if (mark.mark !== 'text') continue;
+            const from =
+              mark.x - (mark.align === 'end' ? mark.width : mark.align === 'middle' ? mark.width / 2 : 0);
+            expect(from, mark.text).toBeGreaterThan(-0.01);
+            expect(from + mark.width, mark.text).toBeLessThan(width + 0.01);
+            expect(mark.size).toBeGreaterThanOrEqual(7.5);
+            expect(mark.width).toBeCloseTo(textWidth(mark.text, mark), 6);
+          }
+        }
+      }
+    }
+  }
+});
+
+test('what is never reached has no number and no time, and its lock says so', () => {
+  const game = gameOf(
+    [
+      { id: 'tin', kind: 'container', name: 'Tin' },
+      { id: 'lock', kind: 'fastener', on: 'tin', type: 'number', name: '' },
+      { id: 'end', kind: 'prize', in: 'tin' },
+    ],
+    [],
+  );
+  const { facts, trays } = content(game);
+  const texts = trays.flatMap((tray) => textsOf(trayFigure(facts, tray, 'left', 9, 184, new Map())));
+  expect(texts).toContain('cannot open');
+  expect(texts.filter((text) => /^\d+$|\bs$|min/.test(text) && text.length > 1)).toEqual([]);
+});
