@@ -1,7 +1,6 @@
 /** Words of the printed map that stand nowhere else. */
 import type { Elsewhere } from '../sheets/map/content.ts';
-import { ownCaption } from './canvas.ts';
-import { count, minutes } from './numbers.ts';
+import { count } from './numbers.ts';
 
 /** 'right half', 'page 2': where the other end of a link is. */
 export function elsewhere(where: Elsewhere): string {
@@ -51,8 +50,6 @@ export function leadsTo(
 export const NOTES = {
   /** Beside a puzzle that no team gets to. */
   neverReached: 'never reached',
-  /** A box or place that stands alone. */
-  own: ownCaption,
   atMinute: (minute: number) => `at minute ${minute}`,
 };
 
@@ -75,7 +72,6 @@ export const LEGEND = {
   lock: 'lock',
   hidden: 'opened by a step',
   tick: (teams: number) => (teams > 1 ? 'to tick, one for each team' : 'to tick when open'),
-  times: (least: number) => `${minutes(least)} and the like: expected time of one team`,
 };
 
 /** At the end of the legend. */
@@ -83,9 +79,15 @@ export function leftOut(things: number): string {
   return things === 0 ? '' : `${count(things, 'thing')} left out today and not on this page`;
 }
 
+const NUMBERS_SAID = 12;
+
 /** Rescue lines that found no room. */
 export function notBeside(steps: readonly number[]): string {
-  return `What to say at ${steps.length === 1 ? 'step' : 'steps'} ${steps.join(', ')} stands in the order of play`;
+  const which =
+    steps.length > NUMBERS_SAID
+      ? count(steps.length, 'step')
+      : `${steps.length === 1 ? 'step' : 'steps'} ${steps.join(', ')}`;
+  return `What to say at ${which} stands in the order of play`;
 }
 
 /** Across a page of a game that cannot be won. */
@@ -94,6 +96,4 @@ export const STOP_BAND = {
   more: (n: number) => `and ${n} more ${n === 1 ? 'thing' : 'things'}`,
 };
 
-/** Instead of a game without a title. */
-export const UNTITLED = 'Game without a title';
 export const EMPTY = 'Nothing lies on the map yet.';

@@ -34,7 +34,7 @@ export function frameOf(content: DrawableContent, options: SheetOptions, paper: 
   const legend = (remarks: readonly string[]) =>
     legendLines(all, heading.teams, remarks, width).length * LEGEND_LINE + HEAD_GAP;
   const steps = [...content.numbers.values()];
-  const remarks = [heading.leftOut, options.rescue ? notBeside(steps.slice(0, 8)) : ''];
+  const remarks = [heading.leftOut, options.rescue ? notBeside(steps.slice(0, 12)) : ''];
   return {
     width: paper.width,
     height: paper.height - FOOT_HEIGHT,

@@ -1,5 +1,6 @@
 /** What the signs mean that a page uses, and no others. */
 import type { LockType } from '../../../fasteners/index.ts';
+import { wrap } from '../../../type/text.ts';
 import { kindName, lockName } from '../../../words/kinds.ts';
 import { LEGEND } from '../../../words/sheet-map.ts';
 import type { Mark } from '../../drawing.ts';
@@ -79,7 +80,9 @@ export function legendLines(uses: Uses, teams: number, remarks: readonly string[
   }
   if (uses.hasHidden) entries.push(entry([hiddenPiece()], LEGEND.hidden));
   if (uses.hasTicks) entries.push(entry([tickPiece()], LEGEND.tick(teams)));
-  for (const remark of remarks) entries.push({ ...words(remark), before: 11 });
+  for (const remark of remarks) {
+    for (const part of wrap(remark, width, type.thing)) entries.push({ ...words(part), before: 11 });
+  }
   return broken(entries, width);
 }
 

@@ -15,8 +15,8 @@ const ARROWS: ReadonlyMap<string, SignName> = new Map([
   ['R', 'right'],
 ]);
 
-const arrowSide = ({ size }: Type) => 0.85 * size;
-const arrowGap = ({ size }: Type) => 0.35 * size;
+const arrowSide = ({ size }: Type) => 0.8 * size;
+const arrowGap = ({ size }: Type) => 0.3 * size;
 
 /** The code of a lock, or the answer of a puzzle or clue; undefined when it has none or the options leave codes out. */
 export function answerLines(
