@@ -147,25 +147,31 @@ function moves(code: string, part: number, { size }: ProseStyle): Piece[] {
 
 const arrowSide = (size: number) => size * 0.85;
 
+const sum = (pieces: readonly Piece[]) => pieces.reduce((total, piece) => total + piece.width, 0);
+
 /** One word, or when it is wider than a line as many as it takes. */
 function whole(pieces: readonly Piece[], width: number, space: number): Word[] {
-  const all = pieces.reduce((sum, piece) => sum + piece.width, 0);
+  const all = sum(pieces);
   if (all <= width) return [{ pieces, width: all, space }];
-  return kept(pieces.flatMap((piece) => broken(piece, width))).map((together, i) => ({
+  return kept(
+    pieces.flatMap((piece) => broken(piece, width)),
+    width,
+  ).map((together, i) => ({
     pieces: together,
-    width: together.reduce((sum, piece) => sum + piece.width, 0),
+    width: sum(together),
     space: i > 0 ? 0 : space,
   }));
 }
 
-/** An arrow stays with its letter, and what ends a sentence with what it ends. */
-function kept(pieces: readonly Piece[]): Piece[][] {
+/** An arrow stays with its letter; what ends a sentence stays with what it ends, where there is room for both. */
+function kept(pieces: readonly Piece[], width: number): Piece[][] {
   const groups: Piece[][] = [];
   for (const piece of pieces) {
     const group = groups.at(-1);
     const last = group?.at(-1);
     const isEnd = 'text' in piece.content && /^[.,:;]$/.test(piece.content.text);
-    if (group && last && ('sign' in last.content || isEnd)) group.push(piece);
+    const fits = group !== undefined && sum(group) + piece.width <= width;
+    if (group && last && ('sign' in last.content || (isEnd && fits))) group.push(piece);
     else groups.push([piece]);
   }
   return groups;
