@@ -20,7 +20,7 @@ export interface Cutting {
 }
 
 /** How full the bars from `start` to before `end` would make a part; 1 is as full as may be. */
-function fills({ loads, room }: Cutting, start: number, end: number): number {
+export function fills({ loads, room }: Cutting, start: number, end: number): number {
   let spine = 0;
   let beside = 0;
   for (let i = start; i < end; i++) {

@@ -11,12 +11,17 @@ import type { Room } from './shares.ts';
 import { allTold, cutTall } from './tall.ts';
 import { type Uses, usesOf } from './uses.ts';
 
+/** Of the height of a column: what a tray is cut to, when more will be told in it than is known. */
+const HOPEFUL = 0.95;
+
 export interface Division {
   readonly content: MapContent;
   readonly frame: Frame;
   /** Parts of a page. */
   readonly perPage: 1 | 2;
   readonly size: number;
+  /** Trays have room for whatever may be told in them. */
+  readonly careful: boolean;
   /** Those too high for a column are cut. */
   readonly trays: readonly Tray[];
   readonly uses: Uses;
@@ -45,7 +50,7 @@ export function divide(
   const height = sample.area.bottom - sample.area.top;
   const { metrics } = geometryIn(sample, size);
   const told: Tellings = careful ? allTold(content) : toldAmongTrays(content, content.trays);
-  const trays = cutTall(content, metrics, told, height);
+  const trays = cutTall(content, metrics, told, careful ? height : HOPEFUL * height);
   const uses = usesOf(content, trays);
   const heights = trays.map((tray) => content.measureTray(tray, metrics, told).height);
   return {
@@ -53,6 +58,7 @@ export function divide(
     frame,
     perPage,
     size,
+    careful,
     trays,
     uses,
     cutting: { loads: loadsOf(content, trays, uses, metrics), across: uses.across, room: height },

@@ -27,9 +27,33 @@ export function toldAmongTrays({ bars, links }: MapContent, trays: readonly Tray
   return told;
 }
 
+/** A bar so many bars away from the middle of those that use a tray will mostly be in another part. */
+const FAR = 6;
+
+/** What is told among trays, and what will be when the map is cut: for bars alone, since there it takes the most room. */
+function likelyTold(content: MapContent, trays: readonly Tray[], uses: Uses): Tellings {
+  const told = new Map(toldAmongTrays(content, trays));
+  const trayAt = new Map(
+    trays.flatMap((tray, i) => [...nodesOf(tray)].map((id): [NodeId, number] => [id, i])),
+  );
+  const barAt = new Map(content.bars.map((id, i) => [id, i]));
+  const tell = (at: NodeId, link: LinkId, other: NodeId, otherEnd: 'from' | 'to') => {
+    const bar = barAt.get(at);
+    const users = uses.bars[trayAt.get(other) ?? -1];
+    const middle = users?.[Math.floor((users.length - 1) / 2)];
+    if (bar === undefined || middle === undefined || Math.abs(bar - middle) <= FAR) return;
+    told.set(at, [...(told.get(at) ?? []), { link, other, otherEnd, elsewhere: { page: 99 } }]);
+  };
+  for (const { id, from, to } of content.links) {
+    tell(from, id, to, 'to');
+    tell(to, id, from, 'from');
+  }
+  return told;
+}
+
 export function loadsOf(content: MapContent, trays: readonly Tray[], uses: Uses, metrics: Metrics): Loads {
   const { bars } = content;
-  const told = toldAmongTrays(content, trays);
+  const told = likelyTold(content, trays, uses);
   const beside = bars.map(() => 0);
   for (const [i, tray] of trays.entries()) {
     const users = uses.bars[i] ?? [];

@@ -17,46 +17,55 @@ export function allTold({ links }: MapContent): Tellings {
   return told;
 }
 
-/** Row before which the tray is cut, so that what is above fits; undefined when it fits whole or cannot be cut to fit better. */
-function cutOf(tray: Tray, tops: readonly number[], most: number): number | undefined {
-  const whole = tops.at(-1) ?? 0;
-  if (whole <= most) return undefined;
-  const { rows } = tray;
-  /** Heads at the top say what goes on from before; at least one row follows them. */
+/** Rows before which a tray may be cut: so that something stands under every head, and something is left for after. */
+function cutsOf({ rows }: Tray): number[] {
+  /** Heads at the top say what goes on from before. */
   const heads = rows.findIndex((row) => row.row !== 'head' || !row.continued);
-  const first = heads + 1;
-  let fits: number | undefined;
-  let tidy: number | undefined;
-  let depth = 0;
-  for (const [i, row] of rows.entries()) {
-    const closing = (rows.length > 0 ? depth : 0) * (whole - (tops[rows.length - 1] ?? whole) || 0);
-    const top = (tops[i] ?? 0) + closing;
-    if (i >= first && row.row !== 'foot' && rows[i - 1]?.row !== 'head') {
-      if (top <= most) fits = i;
-      if (top <= most && row.row === 'head' && top > (1 - BEFORE_A_BOX) * most) tidy = i;
-      fits ??= i;
-    }
-    if (row.row === 'head') depth++;
-    if (row.row === 'foot') depth--;
+  return rows.flatMap((row, i) =>
+    i > heads && row.row !== 'foot' && rows[i - 1]?.row !== 'head' ? [i] : [],
+  );
+}
+
+/** A tray in two, so that the first is as high as fits; undefined when it fits whole, or cannot be cut. */
+function cutOnce(content: MapContent, tray: Tray, heightOf: (tray: Tray) => number, most: number) {
+  if (heightOf(tray) <= most) return undefined;
+  const cuts = cutsOf(tray);
+  const heights = new Map<number, number>();
+  const heightAt = (before: number) => {
+    const known = heights.get(before) ?? heightOf(content.cut(tray, before)[0]);
+    heights.set(before, known);
+    return known;
+  };
+  let [low, high] = [0, cuts.length];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (heightAt(cuts[middle] ?? 0) <= most) low = middle + 1;
+    else high = middle;
   }
-  return tidy ?? fits;
+  const last = cuts[low - 1] ?? cuts[0];
+  if (last === undefined) return undefined;
+  const tidy = cuts.findLast(
+    (cut) => cut <= last && tray.rows[cut]?.row === 'head' && heightAt(cut) > (1 - BEFORE_A_BOX) * most,
+  );
+  return content.cut(tray, tidy ?? last);
 }
 
 /** The trays, each no higher than `most`, as far as rows allow. */
 export function cutTall(content: MapContent, metrics: Metrics, told: Tellings, most: number): Tray[] {
-  const pieces: Tray[] = [];
-  for (const tray of content.trays) {
+  const heightOf = (tray: Tray) => content.measureTray(tray, metrics, told).height;
+  return content.trays.flatMap((tray) => {
+    const pieces: Tray[] = [];
     let rest = tray;
-    for (;;) {
-      const { tops } = content.measureTray(rest, metrics, told);
-      const before = cutOf(rest, tops, most);
-      if (before === undefined) break;
-      const [piece, after] = content.cut(rest, before);
+    for (
+      let cut = cutOnce(content, rest, heightOf, most);
+      cut;
+      cut = cutOnce(content, rest, heightOf, most)
+    ) {
+      const [piece, after] = cut;
       if (after.rows.length >= rest.rows.length) break;
       pieces.push(piece);
       rest = after;
     }
-    pieces.push(rest);
-  }
-  return pieces;
+    return [...pieces, rest];
+  });
 }
