@@ -47,10 +47,15 @@ export function lastOf<T>(generator: Generator<T, T>): T {
   }
 }
 
+/** Heights of the blocks when nothing but what can never be drawn is told. */
+function leastHeights(part: Part, size: number): readonly number[] {
+  const measure = measuring(part, geometryIn(part, size).metrics);
+  return measure(neverDrawn(part, measure(new Set()))).heights;
+}
+
 /** False when bars or trays are too high for their columns, wherever each tray stands. */
 export function mayFit(part: Part, size: number): boolean {
-  const measure = measuring(part, geometryIn(part, size).metrics);
-  const { heights } = measure(neverDrawn(part, measure(new Set())));
+  const heights = leastHeights(part, size);
   const { area, bars } = part;
   const room = area.bottom - area.top;
   const whole = (from: number, to: number, gap: number) =>
@@ -60,4 +65,10 @@ export function mayFit(part: Part, size: number): boolean {
     whole(bars.length, heights.length, TRAY_GAP * size) <= 2 * room + TRAY_GAP * size &&
     heights.every((height) => height <= room)
   );
+}
+
+/** Some tray is higher than the part, so that no cut between bars helps. */
+export function hasTallTray(part: Part, size: number): boolean {
+  const room = part.area.bottom - part.area.top;
+  return leastHeights(part, size).some((height, block) => block >= part.bars.length && height > room);
 }

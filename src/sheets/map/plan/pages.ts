@@ -1,7 +1,7 @@
 /** The map on several pages: as few as may be at a size that reads well, cut where the fewest links are cut. */
 import type { MapContent } from '../content.ts';
 import type { Frame } from '../plan.ts';
-import { columnsOf, lastOf, mayFit } from './columns.ts';
+import { columnsOf, hasTallTray, lastOf, mayFit } from './columns.ts';
 import { fewestParts, fills, halves, leastParts, partsInto } from './cuts.ts';
 import { type Division, divide } from './divide.ts';
 import type { Part } from './part.ts';
@@ -56,9 +56,12 @@ function inFew(divisions: readonly Division[], count: number, effort: number): P
   return undefined;
 }
 
-/** First bars of parts that fit: what is too full is cut in two as long as it can be, then what fits together is put together. */
-function fittingStarts(division: Division, effort: number): readonly number[] {
-  const { content, frame, perPage, trays, uses, room, cutting, size } = division;
+/**
+ * First bars of parts that fit: what is too full is cut in two as long as it can be, then what fits together is put together.
+ * Undefined when a tray turns out to be too high.
+ */
+function fittingStarts(division: Division, effort: number): readonly number[] | undefined {
+  const { content, frame, perPage, trays, uses, room, cutting, size, careful } = division;
   const known = new Map<string, boolean>();
   const fits = (part: Part) => {
     const key = JSON.stringify([part.bars, part.trays.map((tray) => tray.key), part.area.width]);
@@ -71,7 +74,9 @@ function fittingStarts(division: Division, effort: number): readonly number[] {
   let starts = fewestParts(cutting);
   for (;;) {
     const cuts: number[] = [];
-    for (const [i, part] of partsAt(starts).entries()) {
+    const parts = partsAt(starts);
+    if (!careful && parts.some((part) => hasTallTray(part, size))) return undefined;
+    for (const [i, part] of parts.entries()) {
       const from = starts[i];
       if (part.bars.length < 2 || from === undefined || fits(part)) continue;
       const middle = halves(cutting, from, starts[i + 1] ?? content.bars.length)[0];
@@ -93,11 +98,13 @@ function fittingStarts(division: Division, effort: number): readonly number[] {
   return starts;
 }
 
-/** On as many pages as it takes. `fits`: it does so at some size; else a bar or a row is higher than a page. */
-function inAny(division: Division, effort: number): { placed: Placed[]; fits: boolean } {
+/** On as many pages as it takes. `fits`: it does so at some size; else a bar or a row is higher than a page. Undefined when a tray has to be cut once more. */
+function inAny(division: Division, effort: number): { placed: Placed[]; fits: boolean } | undefined {
   const { content, frame, perPage, trays, uses, room } = division;
   const count = fewestParts(division.cutting).length;
-  const shares = sharesOf(content, trays, uses, fittingStarts(division, effort / (4 * count)), room);
+  const starts = fittingStarts(division, effort / (4 * count));
+  if (!starts) return undefined;
+  const shares = sharesOf(content, trays, uses, starts, room);
   let fits = true;
   const placed = partsOf(content, frame, shares, perPage).map((part) => {
     for (let size = division.size; size >= SMALLEST; size -= 0.5) {
@@ -110,10 +117,14 @@ function inAny(division: Division, effort: number): { placed: Placed[]; fits: bo
   return { placed: placed.flatMap((one) => one ?? []), fits };
 }
 
-function onAnyNumber([hopeful, careful]: readonly Division[], effort: number): Placed[] {
-  const first = hopeful && inAny(hopeful, effort);
-  if (first?.fits || !careful) return first?.placed ?? [];
-  return inAny(careful, effort).placed;
+function onAnyNumber(divisions: readonly Division[], effort: number): Placed[] {
+  let placed: Placed[] = [];
+  for (const division of divisions) {
+    const found = inAny(division, effort);
+    if (found) placed = found.placed;
+    if (found?.fits) break;
+  }
+  return placed;
 }
 
 const divisionsOf = (content: MapContent, frame: Frame, perPage: 1 | 2) =>
