@@ -55,6 +55,11 @@ test('every main screen keeps the rules', async ({ page }) => {
   await expect(page.locator('.flow-tab').first()).toBeVisible();
   await keeps('where the time goes');
 
+  await page.keyboard.press('Control+p');
+  await expect(page.getByRole('figure').first()).toBeVisible();
+  await keeps('the print preview');
+  await page.keyboard.press('Escape');
+
   await page.getByRole('button', { name: 'Games' }).click();
   await expect(page.getByRole('dialog')).toBeVisible();
   await keeps('the list of games');

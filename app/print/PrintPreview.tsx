@@ -54,13 +54,15 @@ export default function PrintPreview() {
     setProblem(undefined);
   };
   const print = async () => {
+    if (pages.length === 0) return;
     await loadFaces(pages);
     window.print();
   };
   const save = async (format: PictureFormat) => {
     setSaving(true);
     setProblem(undefined);
-    const shown = state === 'ready' ? sheets.find(({ name }) => name === 'map')?.pages : undefined;
+    // Numbered right only when nothing else is printed with it.
+    const shown = state === 'ready' && sheets.every(({ name }) => name === 'map') ? pages : undefined;
     setProblem(await saveMap(format, game, options, shown));
     setSaving(false);
   };
@@ -75,7 +77,7 @@ export default function PrintPreview() {
       onKeyDown={(event) => {
         if (!isPressed('Mod+P', event.nativeEvent, isMac())) return;
         event.preventDefault();
-        if (pages.length > 0) void print();
+        void print();
       }}
     >
       <header className="print-head">
@@ -96,15 +98,23 @@ export default function PrintPreview() {
           ref={printButton}
           type="button"
           className="button button-main button-large"
-          disabled={pages.length === 0}
+          // It has the focus from the start, while the first pages are still to come.
+          disabled={pages.length === 0 && state !== 'starting'}
           onClick={() => void print()}
         >
           {PRINT.print}
         </button>
       </header>
-      <section ref={mat} className="print-mat" aria-label={PRINT.pages} aria-busy={state !== 'ready'}>
+      <section
+        ref={mat}
+        className="print-mat"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is to be reached by keys (WCAG 2.2, 2.1.1)
+        tabIndex={0}
+        aria-label={PRINT.pages}
+        aria-busy={state !== 'ready'}
+      >
         {sheets.map(({ name, pages }) => (
-          <section key={name} aria-label={SHEET_TITLES[name]}>
+          <div key={name}>
             {pages.map((drawing, i) => (
               <Page
                 // biome-ignore lint/suspicious/noArrayIndexKey: a page is what stands in this place
@@ -114,7 +124,7 @@ export default function PrintPreview() {
                 name={pageName(SHEET_TITLES[name], i + 1, pages.length)}
               />
             ))}
-          </section>
+          </div>
         ))}
       </section>
       <Options options={options} change={change} />
