@@ -43,7 +43,8 @@ function advance(sign: string, { family, weight, italic }: TextStyle): number {
   return TAKES_A_SQUARE.test(sign) ? WIDE : UNKNOWN;
 }
 
-const PLAIN = /^[ -~]*$/;
+/** Signs of which none joins another: Latin letters, punctuation, arrows, signs of arithmetic; no mark or joiner among them. */
+const PLAIN = /^[ -~\u00A0-\u024F\u2010-\u2027\u2030-\u205E\u2190-\u22FF]*$/;
 
 /** The segmenter's time grows with the square of what it is given, so it is given this many code units at once. */
 const AT_ONCE = 32;

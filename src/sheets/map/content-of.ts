@@ -10,7 +10,7 @@ import { cutTray, traysOf } from './content/trays.ts';
 import type { MapContent, PageLink } from './content.ts';
 import { barFigure } from './measure/bar.ts';
 import { noteFigure } from './measure/note.ts';
-import { trayFigure } from './measure/tray.ts';
+import { trayMeasured } from './measure/tray.ts';
 
 /** The same with what its rows and bars look up when they are drawn. */
 export interface DrawableContent extends MapContent {
@@ -27,7 +27,7 @@ export function contentOf(assessment: Assessment, options: SheetOptions): Drawab
     numbers: numbersOf(assessment),
     notes: options.rescue ? rescueNotes(assessment) : [],
     measureBar: (id, { size, barWidth }, told) => barFigure(facts, id, size, barWidth, told.get(id) ?? []),
-    measureTray: (tray, { size, trayWidth }, told) => trayFigure(facts, tray, 'left', size, trayWidth, told),
+    measureTray: (tray, { size, trayWidth }, told) => trayMeasured(facts, tray, size, trayWidth, told),
     measureNote: (note, { size, noteWidth }) => noteFigure(facts, note, size, noteWidth).height,
     cut: cutTray,
   };

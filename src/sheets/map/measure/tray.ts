@@ -5,7 +5,7 @@ import { CONTINUED_WIDEST } from '../../../words/sheet-map.ts';
 import type { Mark } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
-import type { Row, Tellings, Tray } from '../content.ts';
+import type { MeasuredTray, Row, Tellings, Tray } from '../content.ts';
 import type { TrayFigure } from './figure.ts';
 import { continuedRoom, headRow } from './head.ts';
 import { lockRow } from './lock.ts';
@@ -40,9 +40,7 @@ export function trayFigure(
   continuation: Continuation = UNKNOWN,
 ): TrayFigure {
   const type = typeOf(size);
-  const [first] = tray.rows;
-  const isBox = first !== undefined && facts.node(first.id)?.kind === 'container';
-  const walls = wallsOf(tray, side, width, type, isBox);
+  const walls = wallsIn(facts, tray, side, width, type);
   const ends = new Map<NodeId, number>();
   const reach = new Map<NodeId, number>();
   const tops: number[] = [];
@@ -55,8 +53,7 @@ export function trayFigure(
     tops.push(y);
     const figure = rowFigure(facts, row, walls, told, continuation, type);
     for (const mark of figure.marks) marks.push(moved(mark, 0, y));
-    const isContinued = row.row === 'head' && row.continued;
-    if (row.row !== 'foot' && !isContinued && figure.middle !== undefined) {
+    if (isOwnRow(row) && figure.middle !== undefined) {
       ends.set(row.id, y + figure.middle);
       if (figure.reach !== undefined) reach.set(row.id, figure.reach);
     }
@@ -82,6 +79,65 @@ export function trayFigure(
   }
   tops.push(y);
   return { height: y, marks: [...under.flat(), ...marks], ends, reach, tops };
+}
+
+function wallsIn(facts: Facts, tray: Tray, side: Side, width: number, type: Type): TrayWalls {
+  const [first] = tray.rows;
+  const isBox = first !== undefined && facts.node(first.id)?.kind === 'container';
+  return wallsOf(tray, side, width, type, isBox);
+}
+
+/** What is continued, and a lower wall, stand for their node elsewhere. */
+function isOwnRow(row: Row): row is Exclude<Row, { row: 'foot' }> {
+  return row.row !== 'foot' && !(row.row === 'head' && row.continued);
+}
+
+type RowSize = Pick<RowFigure, 'height' | 'middle'>;
+
+/** A layout measures the same rows over and over, in trays that were cut elsewhere or tell something else. */
+const rowSizes = new WeakMap<Facts, Map<string, RowSize>>();
+
+/** The same as of the figure, without its marks; rows are kept apart by all that their height depends on. */
+export function trayMeasured(
+  facts: Facts,
+  tray: Tray,
+  size: number,
+  width: number,
+  told: Tellings,
+): MeasuredTray {
+  const type = typeOf(size);
+  const walls = wallsIn(facts, tray, 'left', width, type);
+  const known = rowSizes.get(facts) ?? new Map<string, RowSize>();
+  rowSizes.set(facts, known);
+  const ends = new Map<NodeId, number>();
+  const tops: number[] = [];
+  let y = 0;
+  for (const row of tray.rows) {
+    tops.push(y);
+    const key = rowKey(row, walls, told, size);
+    let measured = known.get(key);
+    if (!measured) {
+      const { height, middle } = rowFigure(facts, row, walls, told, UNKNOWN, type);
+      measured = { height, ...(middle !== undefined && { middle }) };
+      known.set(key, measured);
+    }
+    if (isOwnRow(row) && measured.middle !== undefined) ends.set(row.id, y + measured.middle);
+    y += measured.height;
+  }
+  tops.push(y);
+  return { height: y, ends, tops };
+}
+
+function rowKey(row: Row, walls: TrayWalls, told: Tellings, size: number): string {
+  const { left, right } = walls.at(row.depth);
+  const isCut = row.row === 'head' ? row.continued : row.row === 'foot' && row.continues;
+  let key = `${row.row} ${isCut} ${row.depth} ${size} ${left} ${right} ${walls.overhang} ${row.id}`;
+  if (row.row === 'foot') return key;
+  for (const { link, otherEnd, elsewhere } of told.get(row.id) ?? []) {
+    const where = elsewhere ? ('page' in elsewhere ? elsewhere.page : elsewhere.half) : '';
+    key += `\n${otherEnd} ${where} ${link}`;
+  }
+  return key;
 }
 
 function rowFigure(
