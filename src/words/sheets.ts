@@ -5,7 +5,7 @@ import { list } from './numbers.ts';
 import { lessonLine } from './screen.ts';
 
 export const SHEET_TITLES: Readonly<Record<SheetName, string>> = {
-  map: 'Map for the teacher',
+  map: 'Facilitator map',
   codes: 'Codes of all locks',
   contents: 'What lies in what',
   hidden: 'What is hidden where',
