@@ -87,7 +87,8 @@ export function shortRescue(assessment: Assessment, steps: readonly NodeId[], co
   const say = sayer(game);
   const told = firstToFall(assessment, index, fallenWithout(assessment, index));
   if (told.length === 0) return [];
-  return sentence(capital(whatFalls(say, told, 1)), '. ', inShort(say, node, codes));
+  const without = steps.length > 1 ? 'Without them ' : 'Without it ';
+  return sentence(without, whatFalls(say, told, 1), '. ', inShort(say, node, codes));
 }
 
 function inShort(say: Say, node: GameNode, codes: boolean): Sentence {

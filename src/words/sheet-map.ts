@@ -18,14 +18,19 @@ export function needed(name: string, holder: string | undefined, where: string |
   return `+ ${name}${bracketed(holder, where)}`;
 }
 
-/** What a lock, place or thing waits for: 'from 10', 'from Grain poster (Notice board)'. */
-export function from(
+/** What a lock, place or thing waits for: '10', 'Grain poster (Notice board)'. */
+export function source(
   step: number,
   name: string,
   holder: string | undefined,
   where: string | undefined,
 ): string {
-  return step > 0 ? `from ${step}${bracketed(where)}` : `from ${name}${bracketed(holder, where)}`;
+  return step > 0 ? `${step}${bracketed(where)}` : `${name}${bracketed(holder, where)}`;
+}
+
+/** A list in parts that may stand on lines of their own: 'from Cube scrap (Lens tin),' 'Garnet scrap (Iron box)'. */
+export function fromEach(sources: readonly string[]): string[] {
+  return sources.map((text, i) => `${i === 0 ? 'from ' : ''}${text}${i < sources.length - 1 ? ',' : ''}`);
 }
 
 /** Where a key lies: 'in Miller’s satchel'. */

@@ -112,9 +112,9 @@ test('a puzzle and the lock that it alone opens share a rescue line', () => {
     plain(made.facts.rescue(note)),
   ]);
   expect(said).toEqual([
-    ['1', 'Add it up cannot be solved. Point the team to Shelf.'],
-    ['2, 3', 'Green tin stays shut. Say: 417.'],
-    ['4', 'Chest stays shut. Open it.'],
+    ['1', 'Without it Add it up cannot be solved. Point the team to Shelf.'],
+    ['2, 3', 'Without them Green tin stays shut. Say: 417.'],
+    ['4', 'Without it Chest stays shut. Open it.'],
   ]);
   expect(content(two, { rescue: false }).notes).toEqual([]);
 });

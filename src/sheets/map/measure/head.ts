@@ -19,7 +19,7 @@ import {
   textPiece,
 } from './pieces.ts';
 import type { RowFigure } from './row.ts';
-import { plainTelling, tellingLines } from './told.ts';
+import { plainLines } from './told.ts';
 import type { Type } from './type.ts';
 import type { TrayWalls } from './walls.ts';
 
@@ -134,5 +134,5 @@ function underLines(
 ): Line[] {
   if (continued !== '')
     return textLines(continued, width, type.note, { role: 'note', ink: 'second', of: id });
-  return tellingLines(told, (one) => plainTelling(facts, id, one), id, width, type);
+  return plainLines(facts, id, told, width, type);
 }

@@ -18,7 +18,7 @@ import {
 import type { RowFigure } from './row.ts';
 import { settingLines, statePieces } from './setting.ts';
 import { tickMarks } from './ticks.ts';
-import { plainTelling, tellingLines, usesOf } from './told.ts';
+import { plainLines, usesOf } from './told.ts';
 import type { Type } from './type.ts';
 import type { TrayWalls } from './walls.ts';
 
@@ -135,6 +135,6 @@ function plateLines(
   ];
   const set = isLeft && isBeside ? continuedBackwards : continuedWith;
   const lines = set(settingLines(facts, id, told, width, type), pieces, width);
-  const tellings = tellingLines(others, (one) => plainTelling(facts, id, one), id, room, type);
+  const tellings = plainLines(facts, id, others, room, type);
   return isBeside ? { lines, below: tellings } : { lines: [], below: [...lines, ...tellings] };
 }

@@ -18,7 +18,7 @@ import {
   textLines,
 } from './pieces.ts';
 import type { RowFigure } from './row.ts';
-import { plainTelling, tellingLines, usesOf } from './told.ts';
+import { plainLines, usesOf } from './told.ts';
 import type { Type } from './type.ts';
 import type { TrayWalls } from './walls.ts';
 
@@ -53,7 +53,7 @@ export function thingRow(
   const more = moreLines(facts, id, width - indent, type);
   // Under the sign where there is little room beside it.
   const toldIndent = width - indent < NARROW * size ? 0 : indent;
-  const tellings = tellingLines(others, (one) => plainTelling(facts, id, one), id, width - toldIndent, type);
+  const tellings = plainLines(facts, id, others, width - toldIndent, type);
   const lines = [...named, ...more];
   const middle = (GAP * size) / 2 + type.line / 2;
   // A number that no line passes stands at the edge, where the eye runs down.

@@ -1,10 +1,10 @@
 /** What a link says at its ends where it is not drawn. */
 import type { NodeId } from '../../../game/model.ts';
 import { wrap } from '../../../type/text.ts';
-import { elsewhere, from, inHolder, LEADS, leadsTo, needed } from '../../../words/sheet-map.ts';
+import { elsewhere, fromEach, inHolder, LEADS, leadsTo, needed, source } from '../../../words/sheet-map.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
-import { type Line, type Piece, signPiece, textLines, textPiece, together } from './pieces.ts';
+import { broken, type Line, type Piece, signPiece, textLines, textPiece, together } from './pieces.ts';
 import type { Type } from './type.ts';
 
 const whereOf = ({ elsewhere: where }: Told) => (where ? elsewhere(where) : undefined);
@@ -67,23 +67,57 @@ export function puzzleTelling(facts: Facts, told: Told): string {
     return leadsTo(verbOf(facts, other), number, name, number > 0 ? undefined : holder, where);
   }
   return number > 0 && facts.node(other)?.kind !== 'clue'
-    ? from(number, facts.name(other), undefined, where)
+    ? fromEach([source(number, facts.name(other), undefined, where)]).join('')
     : needed(facts.name(other), facts.holder(other), where);
 }
 
-/** At anything else: 'from 10', 'from Grain poster (Notice board)', 'needed for Sort the grains'. */
-export function plainTelling(facts: Facts, at: NodeId, told: Told): string {
+/** Where a lock, place or thing waits for something; undefined where a key lock says so by the key's name. */
+function sourceOf(facts: Facts, at: NodeId, { other, otherEnd, elsewhere: where }: Told): string | undefined {
+  if (otherEnd === 'to' || isKeyOf(facts, at, other)) return undefined;
+  return source(facts.number(other), facts.name(other), facts.holder(other), where && elsewhere(where));
+}
+
+/** The lock shows the key's name where others show a code: only where it lies is left to say. */
+function isKeyOf(facts: Facts, at: NodeId, other: NodeId): boolean {
+  return facts.node(at)?.kind === 'fastener' && facts.node(other)?.kind === 'key';
+}
+
+/** 'in Miller's satchel', 'needed for Sort the grains'. */
+function plainTelling(facts: Facts, told: Told): string {
   const { other, otherEnd } = told;
   const where = whereOf(told);
-  if (otherEnd === 'to') {
-    const { name } = targetOf(facts, other);
-    const verb = facts.node(other)?.kind === 'fastener' ? LEADS.fastener : LEADS.puzzle;
-    return leadsTo(verb, facts.number(other), name, undefined, where);
+  if (otherEnd === 'from') return inHolder(facts.holder(other), where);
+  const { name } = targetOf(facts, other);
+  const verb = facts.node(other)?.kind === 'fastener' ? LEADS.fastener : LEADS.puzzle;
+  return leadsTo(verb, facts.number(other), name, undefined, where);
+}
+
+/** At all but puzzles: 'from Cube scrap (Lens tin), Garnet scrap (Iron box)', and on lines of their own 'needed for Sort the grains'. */
+export function plainLines(
+  facts: Facts,
+  at: NodeId,
+  told: readonly Told[],
+  width: number,
+  type: Type,
+): Line[] {
+  const sources: { readonly text: string; readonly told: Told }[] = [];
+  const others: Told[] = [];
+  for (const one of told) {
+    const text = sourceOf(facts, at, one);
+    if (text === undefined) others.push(one);
+    else sources.push({ text, told: one });
   }
-  // The lock shows the key's name where others show a code: only where it lies is left to say.
-  if (facts.node(at)?.kind === 'fastener' && facts.node(other)?.kind === 'key')
-    return inHolder(facts.holder(other), where);
-  return from(facts.number(other), facts.name(other), facts.holder(other), where);
+  const pieces = fromEach(sources.map(({ text }) => text)).flatMap((text, i) =>
+    wrap(text, width, type.told).map((part) => {
+      const link = sources[i]?.told.link;
+      const links = link === undefined ? [] : [link];
+      return textPiece(part, type.told, { role: 'reference', of: at, links }, type.gap);
+    }),
+  );
+  return [
+    ...broken(pieces, width),
+    ...tellingLines(others, (one) => plainTelling(facts, one), at, width, type),
+  ];
 }
 
 /** In italics, each from a new line. */
