@@ -105,6 +105,9 @@ async function readPage(page: PDFPageProxy): Promise<PdfPage> {
       case OPS.setLineWidth:
         state = { ...state, lineWidth: args[0] };
         break;
+      case OPS.setGState:
+        for (const [key, value] of args[0]) if (key === 'LW') state = { ...state, lineWidth: value };
+        break;
       case OPS.setStrokeRGBColor:
         state = { ...state, stroke: args[0] };
         break;

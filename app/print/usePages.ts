@@ -20,12 +20,16 @@ export function usePages(game: Game, options: SheetOptions, printing: Printing):
   // biome-ignore lint/correctness/useExhaustiveDependencies: options are compared by what they say, and colour changes no layout
   useEffect(() => {
     let stopped = false;
+    let heard = 0;
     setPages(({ sheets }) => ({ sheets, state: 'starting' }));
     const stop = layOutPages({ game, options, printing }, async (answer) => {
       if ('failed' in answer) return setPages({ sheets: [], state: 'failed' });
+      heard += 1;
+      const turn = heard;
       // Text is fitted to its measure when it is drawn, so its faces come first.
       await loadFaces(answer.sheets.flatMap(({ pages }) => pages));
-      if (stopped) return;
+      // Faces may take longer for one answer than for the next, which is then the better one.
+      if (stopped || turn < heard) return;
       startTransition(() => setPages({ sheets: answer.sheets, state: answer.final ? 'ready' : 'improving' }));
     });
     return () => {
