@@ -3,6 +3,7 @@ import type { LinkId, NodeId } from '../../../game/model.ts';
 import type { Band, Spine, Tie } from '../../../spine/spine.ts';
 import type { MapContent, MeasuredBar, MeasuredTray, Metrics, Tellings } from '../content.ts';
 import { nodesOf, type Part, tellingsOf } from './part.ts';
+import type { Rung } from './snap.ts';
 
 /** Between trays, and between bars, in sizes of the type. */
 export const TRAY_GAP = 0.9;
@@ -11,7 +12,7 @@ export const BAR_GAP = 0.75;
 const ARROW_GAP = 15;
 
 /** A line pulls with the same force however long it is, once it is longer than this, in sizes of the type. */
-const NEAR = 0.25;
+const NEAR = 0.05;
 
 export interface End {
   readonly block: number;
@@ -108,6 +109,19 @@ export function measuring(part: Part, metrics: Metrics): Measuring {
 function entryOf({ low, high }: Range, bar: number, row: number, y: Float64Array | undefined): number {
   if (!y) return (low + high) / 2;
   return Math.max(low, Math.min(high, row - (y[bar] ?? 0)));
+}
+
+/** Lines between trays and bars. */
+export function rungsOf(part: Part, { ends, entries }: Measured, told: ReadonlySet<LinkId>): Rung[] {
+  const bars = part.bars.length;
+  return part.links.flatMap(({ id, from, to }) => {
+    const a = ends.get(from);
+    const b = ends.get(to);
+    if (told.has(id) || !a || !b || (a.block < bars && b.block < bars)) return [];
+    const [bar, tray] = a.block < bars ? [a.block, b] : [b.block, a];
+    const range = entries[bar];
+    return range ? [{ bar, tray: tray.block, row: tray.y, range }] : [];
+  });
 }
 
 /** The blocks with the links that are drawn, as the spine has them. `y`: upper edges, once they are known. */

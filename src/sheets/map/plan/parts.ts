@@ -79,9 +79,9 @@ export function assembled(placed: readonly Placed[], perPage: 1 | 2): Candidate 
 }
 
 /** What a told link is worth in points of the type: it costs a finger a search, and the other rows some room. */
-const TOLD = 0.15;
+const TOLD = 0.2;
 /** The same for a map in two halves. */
-const IN_HALVES = 0.5;
+const IN_HALVES = 1.5;
 
 const worth = ({ size, told, plan }: Candidate) =>
   size - TOLD * told - (plan.pages[0]?.parts.length === 2 ? IN_HALVES : 0);

@@ -5,15 +5,16 @@ import { excessOf, packed, runsOf, settle } from '../../../spine/columns.ts';
 import { type Columns, join } from '../../../spine/spine.ts';
 import type { RescueNote, Tellings } from '../content.ts';
 import type { PlannedPart } from '../plan.ts';
-import { type Measured, measuring, spineOf } from './blocks.ts';
+import { type Measured, measuring, rungsOf, spineOf } from './blocks.ts';
 import { type Geometry, geometryOf } from './geometry.ts';
 import { draw, type Lines } from './lines.ts';
 import { type Notes, notesOf } from './notes.ts';
 import type { Part } from './part.ts';
 import { lengthsOf, neverDrawn, tooMuch } from './references.ts';
+import { snap } from './snap.ts';
 
 const ROUNDS = 30;
-const TURNS = 6;
+const TURNS = 8;
 const ROUNDS_EACH = 5;
 
 export interface Placed {
@@ -55,6 +56,7 @@ function heightsOf(
   for (let turn = 0; turn < TURNS; turn++) {
     settle(join(spineOf(part, measured, told, size, y)), runs, y, ROUNDS_EACH);
   }
+  snap(joined.spine, columns, rungsOf(part, measured, told), y);
   toTop(part, y);
   return { y, excess };
 }
