@@ -73,6 +73,7 @@ export const CONTINUED_WIDEST = ['continued from page 0000', 'continued from rig
 /** What the signs of the page mean. */
 export const LEGEND = {
   step: 'step, in order of play',
+  unreached: 'step never reached',
   told: (step: number) => `used in step ${step} (no line drawn)`,
   lock: 'lock',
   hidden: 'opened by a step',
@@ -98,7 +99,7 @@ export function notBeside(steps: readonly number[]): string {
 /** Across a page of a game that cannot be won. */
 export const STOP_BAND = {
   title: 'This game cannot be won.',
-  more: (n: number) => `and ${n} more ${n === 1 ? 'thing' : 'things'}`,
+  more: (n: number) => `and ${n} more ${n === 1 ? 'reason' : 'reasons'}`,
 };
 
 export const EMPTY = 'Nothing lies on the map yet.';

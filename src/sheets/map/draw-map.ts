@@ -59,7 +59,10 @@ function usesAtMost({ game, network, measures }: Assessment, options: SheetOptio
   }
   return {
     signs,
+    hasPlaces: true,
+    hasBoxes: true,
     hasSteps: measures.steps > 0,
+    hasUnreached: [...network.index.values()].some((node) => measures.reached[node] !== 1),
     hasHidden: true,
     hasTicks: options.ticks,
     told: measures.steps,

@@ -3,8 +3,8 @@ import type { LockType } from '../../../fasteners/index.ts';
 import { wrap } from '../../../type/text.ts';
 import { kindName, lockName } from '../../../words/kinds.ts';
 import { LEGEND } from '../../../words/sheet-map.ts';
-import type { Mark } from '../../drawing.ts';
-import { rectangle, TICK, tickBox } from '../../marks.ts';
+import type { Mark, Spot } from '../../drawing.ts';
+import { TICK, tickBox } from '../../marks.ts';
 import type { SignName } from '../../signs.ts';
 import {
   broken,
@@ -16,11 +16,15 @@ import {
   together,
 } from '../measure/pieces.ts';
 import { typeOf } from '../measure/type.ts';
+import { container, place } from '../measure/wall-marks.ts';
 
 /** What a page uses. */
 export interface Uses {
   readonly signs: ReadonlySet<SignName>;
+  readonly hasPlaces: boolean;
+  readonly hasBoxes: boolean;
   readonly hasSteps: boolean;
+  readonly hasUnreached: boolean;
   readonly hasHidden: boolean;
   readonly hasTicks: boolean;
   /** A step that is told and not drawn, for the example; 0 when there is none. */
@@ -42,21 +46,27 @@ const LOCKS: readonly LockType[] = [
 
 export function usesOf(marks: readonly Mark[]): Uses {
   const signs = new Set<SignName>();
+  let hasPlaces = false;
+  let hasBoxes = false;
   let hasSteps = false;
+  let hasUnreached = false;
   let hasHidden = false;
   let hasTicks = false;
   let told = 0;
   for (const mark of marks) {
     if (mark.mark === 'sign') signs.add(mark.sign);
     else if (mark.mark === 'area') {
+      hasPlaces ||= mark.role === 'place' && mark.dash === undefined;
+      hasBoxes ||= mark.role === 'container';
       hasSteps ||= mark.role === 'step';
+      hasUnreached ||= mark.role === 'plain' && mark.dash !== undefined;
       hasHidden ||= mark.role === 'place' && mark.dash !== undefined;
       hasTicks ||= mark.role === 'tick';
     } else if (told === 0 && mark.mark === 'text' && mark.role === 'reference') {
       told = /^\d+$/.test(mark.text) ? Number(mark.text) : 0;
     }
   }
-  return { signs, hasSteps, hasHidden, hasTicks, told };
+  return { signs, hasPlaces, hasBoxes, hasSteps, hasUnreached, hasHidden, hasTicks, told };
 }
 
 export function legendLines(uses: Uses, teams: number, remarks: readonly string[], width: number): Line[] {
@@ -65,6 +75,9 @@ export function legendLines(uses: Uses, teams: number, remarks: readonly string[
   const entry = (pieces: readonly Piece[], text: string) => together([...pieces, words(text)], 11);
   const sign = (name: SignName, ink: 'ink' | 'metal') => signPiece(name, 11, ink);
   const entries: Piece[] = [];
+  if (uses.hasPlaces) entries.push(entry([wallPiece(place('', TRAY, UNCUT, false, ARM))], kindName('place')));
+  if (uses.hasHidden) entries.push(entry([wallPiece(place('', TRAY, UNCUT, true, ARM))], LEGEND.hidden));
+  if (uses.hasBoxes) entries.push(entry([wallPiece(container('', TRAY, UNCUT, 0))], kindName('container')));
   for (const kind of THINGS) {
     if (uses.signs.has(kind)) entries.push(entry([sign(kind, 'ink')], kindName(kind)));
   }
@@ -73,12 +86,12 @@ export function legendLines(uses: Uses, teams: number, remarks: readonly string[
     if (uses.signs.has(name)) entries.push(entry([sign(name, 'metal')], lockName(lock)));
   }
   if (uses.signs.has('otherLock')) entries.push(entry([sign('otherLock', 'metal')], LEGEND.lock));
-  if (uses.hasSteps) entries.push(entry([exampleStep()], LEGEND.step));
+  if (uses.hasSteps) entries.push(entry([example(3)], LEGEND.step));
+  if (uses.hasUnreached) entries.push(entry([example(0)], LEGEND.unreached));
   if (uses.told > 0) {
     const number = textPiece(String(uses.told), { ...type.name }, { role: 'plain' }, 1);
     entries.push(entry([signPiece('leadsTo', SIZE, 'ink'), number], LEGEND.told(uses.told)));
   }
-  if (uses.hasHidden) entries.push(entry([hiddenPiece()], LEGEND.hidden));
   if (uses.hasTicks) entries.push(entry([tickPiece()], LEGEND.tick(teams)));
   for (const remark of remarks) {
     for (const part of wrap(remark, width, type.thing)) entries.push({ ...words(part), before: 11 });
@@ -86,21 +99,21 @@ export function legendLines(uses: Uses, teams: number, remarks: readonly string[
   return broken(entries, width);
 }
 
-function hiddenPiece(): Piece {
-  return {
-    width: 13,
-    before: 0,
-    marks: [
-      {
-        mark: 'area',
-        role: 'plain',
-        corners: rectangle(0.5, -4.5, 12, 9),
-        stroke: 'second',
-        width: 1,
-        dash: [3, 2.5],
-      },
-    ],
-  };
+const TRAY = { left: 1, right: 29, top: -10, bottom: 10 };
+const UNCUT = { continued: false, continues: false };
+const ARM = 7;
+const SMALL = 0.55;
+
+/** A small one of what is round the rows of a tray. */
+function wallPiece(marks: readonly Mark[]): Piece {
+  return { width: 16.5, before: 0, marks: marks.map((mark) => meaningNone(smaller(mark))) };
+}
+
+function smaller(mark: Mark): Mark {
+  const shrunk = ({ x, y }: Spot) => ({ x: SMALL * x, y: SMALL * y });
+  if (mark.mark === 'line')
+    return { ...mark, points: mark.points.map(shrunk), width: Math.max(0.5, SMALL * mark.width) };
+  return mark.mark === 'area' ? { ...mark, corners: mark.corners.map(shrunk) } : mark;
 }
 
 function tickPiece(): Piece {
@@ -108,14 +121,14 @@ function tickPiece(): Piece {
   return { width: TICK + 0.8, before: 0, marks: [{ ...box, role: 'plain' }] };
 }
 
-/** It stands for no step of the game. */
-function exampleStep(): Piece {
-  const piece = stepPiece(3, typeOf(7.5), '');
-  return {
-    ...piece,
-    marks: piece.marks.map((mark): Mark => {
-      const { of: _, ...rest } = mark;
-      return rest.mark === 'text' || rest.mark === 'area' ? { ...rest, role: 'plain' } : rest;
-    }),
-  };
+function example(step: number): Piece {
+  const piece = stepPiece(step, typeOf(7.5), '');
+  return { ...piece, marks: piece.marks.map(meaningNone) };
+}
+
+/** It stands for nothing in the game. */
+function meaningNone(mark: Mark): Mark {
+  const { of: _, ...rest } = mark;
+  if (rest.mark === 'line') return { ...rest, role: 'rule' };
+  return rest.mark === 'text' || rest.mark === 'area' ? { ...rest, role: 'plain' } : rest;
 }

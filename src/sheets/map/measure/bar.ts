@@ -5,7 +5,7 @@ import type { Mark, Spot } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
-import { givesLines } from './answer.ts';
+import { answerLines, givesLines } from './answer.ts';
 import { type BarFigure, stacked } from './figure.ts';
 import { broken, type Line, notePieces, stepPiece, textLines } from './pieces.ts';
 import { puzzleTelling, tellingLines } from './told.ts';
@@ -32,8 +32,10 @@ export function barFigure(
   const x = pad + number.width + 1.3 * type.gap;
   const beside = width - x - pad;
   const names = textLines(facts.name(id), beside, type.name, { role: 'name', of: id });
-  // Under the number where there is little room beside it.
-  const isNarrow = width - pad - type.circle - 1.3 * type.gap - pad < NARROW * size;
+  // Under the number where there is little room beside it, or where that saves breaking the answer.
+  const isNarrow =
+    width - pad - type.circle - 1.3 * type.gap - pad < NARROW * size ||
+    pieces(facts, id, beside, type) > pieces(facts, id, width - 2.3 * pad, type);
   const belowX = isNarrow ? 1.3 * pad : x;
   const lines = belowLines(facts, id, width - belowX - pad, type, told);
   const first = pad + Math.max(type.circle, type.line) / 2;
@@ -60,6 +62,11 @@ export function barFigure(
     ends: new Map([[id, first]]),
     entries: entriesOf(full, CUT * size + 2),
   };
+}
+
+/** In how many the answer is broken. */
+function pieces(facts: Facts, id: NodeId, width: number, type: Type): number {
+  return answerLines(facts, id, width, type)?.length ?? 0;
 }
 
 /** Answer, minutes, what it needs, what it leads to. */

@@ -64,7 +64,7 @@ export function lockRow(
     EDGE * size;
   const ticks = tickMarks(facts, id, {
     plate: isLeft ? { from: left + CLEAR * size, to: x } : { from: x + plate, to: right - CLEAR * size },
-    below: isLeft ? { from: left + CLEAR * size, to: right } : { from: left, to: right - CLEAR * size },
+    below: { from: left + CLEAR * size, to: right - CLEAR * size },
     middle,
     bottom,
     isLeft,

@@ -32,18 +32,18 @@ export function tickMarks(
   const pitch = TICK + TICK_GAP;
   const isBeside = plate.to - plate.from >= teams * pitch + TICK_GAP;
   const room = isBeside ? plate : below;
-  const perRow = Math.max(1, Math.floor((room.to - room.from + TICK_GAP) / pitch));
+  const most = Math.max(1, Math.floor((room.to - room.from + TICK_GAP) / pitch));
+  const rows = Math.ceil(teams / most);
+  const perRow = Math.ceil(teams / rows);
   const top = isBeside ? middle - TICK / 2 : bottom + TICK_GAP;
   const marks: Mark[] = [];
   for (let team = 0; team < teams; team++) {
-    const count = Math.min(perRow, teams);
-    const first = isLeft ? room.from : room.to - count * pitch + TICK_GAP;
+    const first = isLeft ? room.from : room.to - perRow * pitch + TICK_GAP;
     const x = first + (team % perRow) * pitch;
     const y = top + Math.floor(team / perRow) * pitch;
     marks.push(tickBox(x, y, id));
     if (teams > 1) marks.push(teamNumber(team + 1, x, y, id));
   }
-  const rows = Math.ceil(teams / perRow);
   return { marks, bottom: top + rows * pitch - TICK_GAP };
 }
 
