@@ -299,3 +299,16 @@ test('keys open and close the preview, what was chosen is remembered, and the ga
   await expect(page.getByRole('dialog').getByRole('status')).toHaveText('No sheet is chosen.');
   await expect(page.getByRole('dialog').getByRole('button', { name: 'Print' })).toBeDisabled();
 });
+
+test('where workers are refused, the page lays the sheets out itself', async ({ page }) => {
+  await page.addInitScript(() => Reflect.deleteProperty(window, 'Worker'));
+  await page.reload();
+  await openPreview(page);
+  await finished(page);
+  expect(await pagesOf(page).locator('svg').count()).toBe(laidOut({}).flatMap(({ pages }) => pages).length);
+  const options = page.getByRole('form', { name: 'What is printed' });
+  await options.getByLabel('Codes and answers').click();
+  await expect(options).toContainText('The list of codes is left out.');
+  await finished(page);
+  await expect(pagesOf(page)).not.toContainText('8562');
+});

@@ -23,7 +23,7 @@ const LATIN =
 const LATIN_EXT =
   'U+0100-02BA, U+02BD-02C5, U+02C7-02CC, U+02CE-02D7, U+02DD-02FF, U+1E00-1E9F, U+1EF2-1EFF, U+2020, U+20A0-20AB, U+20AD-20C0, U+2113';
 
-const FACES: readonly Face[] = [
+export const FACES: readonly Face[] = [
   { family: 'words', italic: false, address: next, range: LATIN },
   { family: 'words', italic: false, address: nextExt, range: LATIN_EXT },
   { family: 'words', italic: true, address: nextItalic, range: LATIN },
