@@ -9,11 +9,13 @@ import type { Part, Share } from './part.ts';
 import { assembled, type Candidate, isBetter, partsOf } from './parts.ts';
 import { geometryIn, type Placed, place } from './place.ts';
 import { sharesOf } from './shares.ts';
-import { MIDDLE, SIZES } from './sizes.ts';
+import { FEW_SIZES, MIDDLE, SIZES } from './sizes.ts';
 import { usesOf } from './uses.ts';
 
 /** So many places to cut a book in two are tried. */
 const CUTS_TRIED = 3;
+/** With less effort than this, a picture soon is wanted more than a good one. */
+const THOROUGH = 0.1;
 
 function placeAll(parts: readonly Part[], columns: readonly Columns[], size: number): Placed[] | undefined {
   const placed: Placed[] = [];
@@ -27,8 +29,8 @@ function placeAll(parts: readonly Part[], columns: readonly Columns[], size: num
 }
 
 /** Sizes at which nothing speaks against it yet. The larger the type, the higher everything: found by halving. */
-function sizesFor(parts: readonly Part[], least: number): readonly number[] {
-  const sizes: readonly number[] = SIZES.filter((size) => size >= least);
+function sizesFor(parts: readonly Part[], all: readonly number[], least: number): readonly number[] {
+  const sizes = all.filter((size) => size >= least);
   const fits = (size: number) => parts.every((part) => mayFit(part, size));
   let [low, high] = [0, sizes.length];
   while (low < high) {
@@ -46,17 +48,22 @@ function largest(
   effort: number,
   least: number,
 ): Candidate | undefined {
-  const sizes = sizesFor(parts, least);
+  const isQuick = effort < THOROUGH;
+  const sizes = sizesFor(parts, isQuick ? FEW_SIZES : SIZES, least);
   const first = sizes[0];
   if (first === undefined) return undefined;
   const columns = parts.map((part) => lastOf(columnsOf(part, first, { effort })));
   for (const size of sizes) {
-    const again = parts.map((part, i) => {
-      const start = columns[i];
-      return lastOf(columnsOf(part, size, { effort: effort / 4, ...(start && { start }) }));
-    });
+    const tries = [columns];
+    if (!isQuick) {
+      const again = (part: Part, i: number) => {
+        const start = columns[i];
+        return lastOf(columnsOf(part, size, { effort: effort / 4, ...(start && { start }) }));
+      };
+      tries.push(parts.map(again));
+    }
     let best: Candidate | undefined;
-    for (const tried of [columns, again]) {
+    for (const tried of tries) {
       const placed = placeAll(parts, tried, size);
       const candidate = placed && assembled(placed, perPage);
       if (candidate && isBetter(candidate, best)) best = candidate;
@@ -85,7 +92,7 @@ export function book(
   const loads = loadsOf(content, content.trays, uses, metrics);
   const cutting = { loads, across: uses.across, room: sample.area.bottom - sample.area.top };
   let best: Candidate | undefined;
-  for (const middle of halves(cutting, 0, content.bars.length).slice(0, CUTS_TRIED)) {
+  for (const middle of halves(cutting, 0, content.bars.length).slice(0, effort < THOROUGH ? 1 : CUTS_TRIED)) {
     const shares = sharesOf(content, content.trays, uses, [0, middle]);
     const parts = partsOf(content, frame, shares, 2);
     const found = largest(parts, 2, effort, Math.max(least, best?.size ?? 0));
