@@ -8,7 +8,7 @@ import { type Facts, factsOf } from './content/facts.ts';
 import { rescueNotes } from './content/rescue.ts';
 import { cutTray, traysOf } from './content/trays.ts';
 import type { MapContent, PageLink } from './content.ts';
-import { barFigure } from './measure/bar.ts';
+import { barFigure, barWidthFor } from './measure/bar.ts';
 import { noteFigure } from './measure/note.ts';
 import { trayMeasured } from './measure/tray.ts';
 
@@ -28,6 +28,7 @@ export function contentOf(assessment: Assessment, options: SheetOptions): Drawab
     notes: options.rescue ? rescueNotes(assessment) : [],
     measureBar: (id, { size, barWidth }, told) => barFigure(facts, id, size, barWidth, told.get(id) ?? []),
     measureTray: (tray, { size, trayWidth }, told) => trayMeasured(facts, tray, size, trayWidth, told),
+    leastBarWidth: (id, size) => barWidthFor(facts, id, size),
     measureNote: (note, { size, noteWidth }) => noteFigure(facts, note, size, noteWidth).height,
     cut: cutTray,
   };

@@ -94,6 +94,8 @@ export interface MapContent {
   readonly measureBar: (id: NodeId, metrics: Metrics, told: Tellings) => MeasuredBar;
   /** The same on both sides of the spine. */
   readonly measureTray: (tray: Tray, metrics: Metrics, told: Tellings) => MeasuredTray;
+  /** Bar width at a type size, in which the answer of the puzzle is not broken; 0 when it has none, or one so long that it may be. */
+  readonly leastBarWidth: (id: NodeId, size: number) => number;
   readonly measureNote: (note: RescueNote, metrics: Metrics) => number;
   /** Two trays of one that is too long: all rows before the given one, and the rest, each with the heads and feet of what is open there. */
   readonly cut: (tray: Tray, before: number) => readonly [Tray, Tray];

@@ -84,6 +84,7 @@ export function contentOf({ bars, trays, pairs, lines, rescued = [] }: Sketch): 
       }
       return { height: y, ends, tops: [...tops, y] };
     },
+    leastBarWidth: (_, size) => 6 * size,
     measureNote: (_, { size }) => 3 * 1.2 * Math.max(7.5, size - 1),
     cut,
   };

@@ -18,6 +18,11 @@ const ARROWS: ReadonlyMap<string, SignName> = new Map([
 const arrowSide = ({ size }: Type) => 0.8 * size;
 const arrowGap = ({ size }: Type) => 0.3 * size;
 
+function symbolWidths(type: Type, directions: boolean): (symbol: string) => number {
+  const arrow = arrowSide(type) + textWidth('U', type.code) + arrowGap(type);
+  return (symbol) => (directions ? arrow : textWidth(symbol, type.code));
+}
+
 /** The code of a lock, or the answer of a puzzle or clue; undefined when it has none or the options leave codes out. */
 export function answerLines(
   { assessment, directional, options }: Facts,
@@ -29,13 +34,25 @@ export function answerLines(
   if (!spelled) return undefined;
   const { code } = type;
   const { words, directions } = spelled;
-  const arrow = arrowSide(type) + textWidth('U', code) + arrowGap(type);
-  const widthOf = (symbol: string) => (directions ? arrow : textWidth(symbol, code));
-  return wrapSymbols(words, width, widthOf).map((symbols) =>
+  return wrapSymbols(words, width, symbolWidths(type, directions)).map((symbols) =>
     directions
       ? lineOf(symbols.flatMap((symbol) => move(symbol, type, id)))
       : lineOf([textPiece(symbols.join(''), code, { role: 'code', of: id })]),
   );
+}
+
+/** A code of so many symbols is read at a glance, so it should not be broken; a longer one is read in parts anyway. */
+const GLANCE = 8;
+
+/** Width of the longest word of the answer that should not be broken; 0 when there is none. */
+export function glanceWidth({ assessment, directional, options }: Facts, id: NodeId, type: Type): number {
+  const spelled = options.codes ? spelledCode(assessment.game, id, directional.has(id)) : undefined;
+  if (!spelled) return 0;
+  const widthOf = symbolWidths(type, spelled.directions);
+  const widths = spelled.words
+    .filter((word) => word.length <= GLANCE)
+    .map((word) => word.reduce((sum, symbol) => sum + widthOf(symbol), 0));
+  return Math.max(0, ...widths);
 }
 
 /** 'gives 3185'; the answer on lines of its own where that saves breaking it. */

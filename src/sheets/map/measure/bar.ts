@@ -5,7 +5,7 @@ import type { Mark, Spot } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
-import { answerLines, givesLines } from './answer.ts';
+import { answerLines, givesLines, glanceWidth } from './answer.ts';
 import { type BarFigure, stacked } from './figure.ts';
 import { broken, type Line, notePieces, stepPiece, textLines } from './pieces.ts';
 import { puzzleTelling, tellingLines } from './told.ts';
@@ -13,6 +13,8 @@ import { type Type, typeOf } from './type.ts';
 
 const PAD = 0.45;
 const CUT = 0.65;
+/** Of what stands below the number, in paddings. */
+const INDENT = 1.3;
 /** Less than this beside the number is little. */
 const NARROW = 7;
 /** Between heights at which lines may arrive. */
@@ -35,8 +37,8 @@ export function barFigure(
   // Under the number where there is little room beside it, or where that saves breaking the answer.
   const isNarrow =
     width - pad - type.circle - 1.3 * type.gap - pad < NARROW * size ||
-    pieces(facts, id, beside, type) > pieces(facts, id, width - 2.3 * pad, type);
-  const belowX = isNarrow ? 1.3 * pad : x;
+    pieces(facts, id, beside, type) > pieces(facts, id, width - (INDENT + 1) * pad, type);
+  const belowX = isNarrow ? INDENT * pad : x;
   const lines = belowLines(facts, id, width - belowX - pad, type, told);
   const first = pad + Math.max(type.circle, type.line) / 2;
   const under = first + (names.length - 0.5) * type.line;
@@ -67,6 +69,12 @@ export function barFigure(
 /** In how many the answer is broken. */
 function pieces(facts: Facts, id: NodeId, width: number, type: Type): number {
   return answerLines(facts, id, width, type)?.length ?? 0;
+}
+
+/** In a bar that is no narrower, the answer of the puzzle is not broken, unless it is long. */
+export function barWidthFor(facts: Facts, id: NodeId, size: number): number {
+  const glance = glanceWidth(facts, id, typeOf(size));
+  return glance > 0 ? Math.ceil(glance + (INDENT + 1) * PAD * size) : 0;
 }
 
 /** Answer, minutes, what it needs, what it leads to. */

@@ -1,12 +1,15 @@
 /** Where the columns of a part stand, from side to side, for a size of type. */
 import type { Side } from '../../../map/layout.ts';
 import type { Metrics } from '../content.ts';
+import type { Area } from './areas.ts';
 
 /** Of the width that is left beside the rescue lines; and in sizes of the type, so that short words do not stand in wide trays. */
 const TRAY_SHARE = 0.31;
 const TRAY_MOST = 22;
 const BAR_SHARE = 0.225;
 const BAR_MOST = 15;
+/** For the sake of answers that should not be broken; the trays give way. */
+const BAR_WIDEST = 0.32;
 const NOTE_SHARE = 0.16;
 const NOTE_MOST = 14;
 /** Between rescue lines and trays. */
@@ -30,15 +33,20 @@ export interface Geometry {
   readonly notes: readonly number[];
 }
 
-/** `noteSides`: the outer edges at which rescue lines stand. */
-export function geometryOf(x: number, width: number, size: number, noteSides: readonly Side[]): Geometry {
+/** `noteSides`: the outer edges at which rescue lines stand. `leastBar`: wanted width of the bars. */
+export function geometryOf(
+  { x, width, noteSides }: Pick<Area, 'x' | 'width' | 'noteSides'>,
+  size: number,
+  leastBar: number,
+): Geometry {
   const noteWidth = Math.min(NOTE_SHARE * width, NOTE_MOST * size);
   const kept = noteSides.length > 0 ? noteWidth + NOTE_GAP : 0;
   const left = x + (noteSides.includes('left') ? kept : 0);
   const right = x + width - (noteSides.includes('right') ? kept : 0);
   const free = right - left;
-  const barWidth = Math.min(BAR_SHARE * free, BAR_MOST * size);
-  const narrow = Math.min(TRAY_SHARE * free, TRAY_MOST * size);
+  const usual = Math.min(BAR_SHARE * free, BAR_MOST * size);
+  const barWidth = Math.max(usual, Math.min(leastBar, BAR_WIDEST * free));
+  const narrow = Math.min(TRAY_SHARE * free - (barWidth - usual) / 2, TRAY_MOST * size);
   const trayWidth = Math.max(narrow, (free - barWidth) / 2 - CHANNEL_MOST);
   const bar = left + (free - barWidth) / 2;
   return {

@@ -61,6 +61,8 @@ export interface Candidate {
   readonly told: number;
   /** Lengths of all lines. */
   readonly length: number;
+  /** Bars in which an answer is broken that should not be. */
+  readonly broken: number;
 }
 
 export function assembled(placed: readonly Placed[], perPage: 1 | 2): Candidate {
@@ -75,6 +77,7 @@ export function assembled(placed: readonly Placed[], perPage: 1 | 2): Candidate 
     size: Math.min(...placed.map(({ part }) => part.metrics.size)),
     told: new Set(placed.flatMap((one) => [...one.told])).size,
     length: placed.reduce((sum, { length }) => sum + length, 0),
+    broken: placed.reduce((sum, { broken }) => sum + broken, 0),
   };
 }
 

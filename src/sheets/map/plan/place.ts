@@ -3,7 +3,7 @@ import type { LinkId } from '../../../game/model.ts';
 import type { Side } from '../../../map/layout.ts';
 import { excessOf, packed, runsOf, settle } from '../../../spine/columns.ts';
 import { type Columns, join } from '../../../spine/spine.ts';
-import type { RescueNote, Tellings } from '../content.ts';
+import type { MapContent, RescueNote, Tellings } from '../content.ts';
 import type { PlannedPart } from '../plan.ts';
 import { type Measured, measuring, rungsOf, spineOf } from './blocks.ts';
 import { type Geometry, geometryOf } from './geometry.ts';
@@ -25,6 +25,8 @@ export interface Placed {
   readonly left: readonly RescueNote[];
   /** Lengths of all lines. */
   readonly length: number;
+  /** Bars in which an answer is broken that should not be. */
+  readonly broken: number;
 }
 
 /** All upper edges moved so that the highest is at the top. */
@@ -33,8 +35,21 @@ function toTop({ area }: Part, y: Float64Array): void {
   for (let i = 0; i < y.length; i++) y[i] = (y[i] ?? 0) - up;
 }
 
-export const geometryIn = ({ area }: Part, size: number): Geometry =>
-  geometryOf(area.x, area.width, size, area.noteSides);
+const leastBars = new WeakMap<MapContent, Map<number, number>>();
+
+/** Bars are as wide in all parts, so that no page looks unlike the others. */
+function leastBarOf(content: MapContent, size: number): number {
+  const sizes = leastBars.get(content) ?? new Map<number, number>();
+  leastBars.set(content, sizes);
+  const known = sizes.get(size);
+  if (known !== undefined) return known;
+  const least = content.bars.reduce((most, id) => Math.max(most, content.leastBarWidth(id, size)), 0);
+  sizes.set(size, least);
+  return least;
+}
+
+export const geometryIn = ({ area, content }: Part, size: number): Geometry =>
+  geometryOf(area, size, leastBarOf(content, size));
 
 /**
  * Heights that are nearest to where the lines lead. A line may meet a bar anywhere between two heights, so it is first
@@ -95,6 +110,8 @@ export function place(part: Part, size: number, columns: Columns, anyway = false
       told,
       left: notes.left,
       length,
+      broken: part.bars.filter((id) => part.content.leastBarWidth(id, size) > geometry.metrics.barWidth)
+        .length,
     };
   }
 }
