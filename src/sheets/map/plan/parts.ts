@@ -6,6 +6,7 @@ import type { Frame, MapPlan, PlannedPart } from '../plan.ts';
 import { areaOf } from './areas.ts';
 import { type Part, placesOf, type Share } from './part.ts';
 import type { Placed } from './place.ts';
+import { MIDDLE } from './sizes.ts';
 
 interface Seat {
   readonly page: number;
@@ -86,13 +87,21 @@ const TOLD = 0.2;
 /** The same for a map in two halves. */
 const IN_HALVES = 1.5;
 
-const worth = ({ size, told, plan }: Candidate) =>
-  size - TOLD * told - (plan.pages[0]?.parts.length === 2 ? IN_HALVES : 0);
+/** The same for an answer that is broken and should not be. */
+const BROKEN = 0.5;
+/** Larger type reads no better by much: each point above this counts for so much of one. */
+const BEYOND = 0.4;
+
+const readable = (size: number) => (size > MIDDLE ? MIDDLE + BEYOND * (size - MIDDLE) : size);
+const sizeOf = (reads: number) => (reads > MIDDLE ? MIDDLE + (reads - MIDDLE) / BEYOND : reads);
+
+const worth = ({ size, told, broken, plan }: Candidate) =>
+  readable(size) - TOLD * told - BROKEN * broken - (plan.pages[0]?.parts.length === 2 ? IN_HALVES : 0);
 
 /** Smaller type than this, and a book cannot be better. */
-export const leastForBook = (best: Candidate | undefined) => (best ? worth(best) + IN_HALVES : 0);
+export const leastForBook = (best: Candidate | undefined) => (best ? sizeOf(worth(best) + IN_HALVES) : 0);
 
-/** What reads better: larger type and fewer links told, then shorter lines. */
+/** What reads better: larger type, fewer links told and answers broken, then shorter lines. */
 export function isBetter(a: Candidate, b: Candidate | undefined): boolean {
   if (!b) return true;
   const more = worth(a) - worth(b);
