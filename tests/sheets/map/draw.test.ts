@@ -152,3 +152,32 @@ test('the head of a page takes no more room than is kept for it', () => {
     }
   }
 });
+
+test('the legend holds the signs that its page uses, each once, and no others', () => {
+  // Arrows of moves are explained by the letters beside them.
+  const moves = new Set(['up', 'down', 'left', 'right']);
+  for (const seed of [2, 7]) {
+    for (const { marks } of pagesOf(pageGame(seed))) {
+      const signs = marks.filter((mark) => mark.mark === 'sign').filter(({ sign }) => !moves.has(sign));
+      const used = new Set(signs.filter(({ of }) => of !== undefined).map(({ sign }) => sign));
+      const legend = signs.filter(({ of }) => of === undefined).map(({ sign }) => sign);
+      expect(legend.sort(), `seed ${seed}`).toEqual([...used].sort());
+    }
+  }
+});
+
+test('a step that is never reached has a hollow circle, and the legend says so', () => {
+  const stuck = gameOf(
+    [
+      { id: 'shelf', kind: 'place' },
+      { id: 'tin', kind: 'container', in: 'shelf' },
+      { id: 'lock', kind: 'fastener', on: 'tin', type: 'key', name: '' },
+      { id: 'tag', kind: 'key', in: 'tin' },
+      { id: 'gold', kind: 'prize', in: 'tin' },
+    ],
+    ['tag>lock'],
+  );
+  expect(textsOf(pagesOf(stuck))).toContain('step never reached');
+  expect(textsOf(pagesOf(game))).not.toContain('step never reached');
+  for (const entry of ['hiding place', 'box']) expect(textsOf(pagesOf(stuck))).toContain(entry);
+});

@@ -1,0 +1,179 @@
+import { expect, test } from 'vitest';
+import { assess } from '../../../src/findings/assess.ts';
+import type { Game } from '../../../src/game/model.ts';
+import type { Mark } from '../../../src/sheets/drawing.ts';
+import type { Told } from '../../../src/sheets/map/content.ts';
+import { contentOf } from '../../../src/sheets/map/content-of.ts';
+import { barFigure } from '../../../src/sheets/map/measure/bar.ts';
+import { noteFigure } from '../../../src/sheets/map/measure/note.ts';
+import { trayFigure } from '../../../src/sheets/map/measure/tray.ts';
+import type { SheetOptions } from '../../../src/sheets/sheet.ts';
+import { gameOf } from '../../game-of.ts';
+
+const OPTIONS: SheetOptions = {
+  paper: 'A4',
+  orientation: 'portrait',
+  codes: true,
+  times: true,
+  rescue: true,
+  ticks: true,
+  colour: true,
+  sheets: ['map'],
+};
+
+const content = (game: Game, options: Partial<SheetOptions> = {}) =>
+  contentOf(assess(game), { ...OPTIONS, ...options });
+
+const isText = (mark: Mark) => mark.mark === 'text';
+
+/** What is written and drawn for one thing, a box to tick as '☐', from left to right within a line. */
+function saidOf(marks: readonly Mark[], id: string): string[] {
+  return marks.flatMap((mark) => {
+    if (!('of' in mark) || mark.of !== id) return [];
+    if (mark.mark === 'text') return [mark.text];
+    if (mark.mark === 'sign') return [`<${mark.sign}>`];
+    return mark.mark === 'area' && mark.role === 'tick' ? ['☐'] : [];
+  });
+}
+
+const trayMarks = (game: Game, options: Partial<SheetOptions> = {}, told = new Map<string, Told[]>()) => {
+  const { facts, trays } = content(game, options);
+  return trays.flatMap((tray) => [...trayFigure(facts, tray, 'right', 9, 200, told).marks]);
+};
+
+/** A box with one lock of this type, for one team. */
+function locked(type: string, code?: string): Game {
+  const game = gameOf(
+    [
+      { id: 'tin', kind: 'container', name: 'Tin' },
+      { id: 'lock', kind: 'fastener', on: 'tin', type, name: '', ...(code !== undefined && { code }) },
+      { id: 'card', kind: 'clue', name: 'Card', ...(code !== undefined && { answer: code }) },
+      { id: 'tag', kind: 'key', name: 'Red tag' },
+      { id: 'gold', kind: 'prize', name: 'Gold', in: 'tin' },
+    ],
+    type === 'key' ? ['tag>lock'] : code === undefined ? [] : ['card>lock'],
+  );
+  return { ...game, head: { lesson: { teams: 1 } } };
+}
+
+test.each([
+  ['number', '0417', ['<number>', '0417']],
+  ['word', 'FERN', ['<word>', 'FERN']],
+  ['direction', '↑←', ['<direction>', '<up>', 'U', '<left>', 'L']],
+  ['key', undefined, ['<keyLock>', 'Red tag']],
+  ['latch', undefined, ['<latch>', 'latch']],
+])(
+  'a %s lock shows its number, its sign, what it is set to, its time and a box to tick',
+  (type, code, shown) => {
+    const said = saidOf(trayMarks(locked(type, code)), 'lock');
+    expect(said[0]).toBe('1');
+    expect(said.slice(1, 1 + shown.length)).toEqual(shown);
+    expect(said.slice(1 + shown.length).join(' ')).toMatch(/^[\d.]+ (s|min) ☐$/);
+  },
+);
+
+test('with all left out a lock is its number and its sign, and what a key lock or latch says is no code', () => {
+  const off = { codes: false, times: false, ticks: false };
+  expect(saidOf(trayMarks(locked('number', '0417'), off), 'lock')).toEqual(['1', '<number>']);
+  expect(saidOf(trayMarks(locked('key'), off), 'lock')).toEqual(['1', '<keyLock>', 'Red tag']);
+  expect(saidOf(trayMarks(locked('latch'), off), 'lock')).toEqual(['1', '<latch>', 'latch']);
+});
+
+const three = gameOf(
+  [
+    { id: 'shelf', kind: 'place', name: 'Shelf' },
+    { id: 'a', kind: 'clue', name: 'Cube scrap', answer: '6', in: 'shelf' },
+    { id: 'b', kind: 'clue', name: 'Disc scrap', answer: '8', in: 'shelf' },
+    { id: 'lens', kind: 'tool', name: 'Hand lens' },
+    { id: 'sort', kind: 'puzzle', name: 'Sort the scraps', answer: '68', need: 2 },
+    { id: 'tin', kind: 'container', name: 'Tin' },
+    { id: 'lock', kind: 'fastener', on: 'tin', type: 'number', code: '68', name: '' },
+    { id: 'gold', kind: 'prize', name: 'Gold', in: 'tin' },
+  ],
+  ['a>sort', 'b>sort', 'lens>sort', 'sort>lock', 'a>lock', 'b>lock'],
+);
+
+test('a bar says number, name, answer, time and how many are enough', () => {
+  const { facts } = content(three);
+  const said = (options: Partial<SheetOptions>) =>
+    saidOf(barFigure(content(three, options).facts, 'sort', 9, 200, []).marks, 'sort');
+  expect(facts.number('sort')).toBe(2);
+  expect(said({}).join(' ')).toMatch(/^2 Sort the scraps gives 68 [\d.]+ min · any 2 of 3$/);
+  expect(said({ codes: false, times: false })).toEqual(['2', 'Sort the scraps', 'any 2 of 3']);
+});
+
+test('a place says its name, number and time; a thing its sign and what it gives; a group its caption', () => {
+  const marks = trayMarks(three);
+  expect(saidOf(marks, 'shelf').join(' ')).toMatch(/^Shelf 1 [\d.]+ min$/);
+  expect(saidOf(marks, 'a')).toEqual(['<clue>', 'Cube scrap', 'gives', '6']);
+  expect(saidOf(trayMarks(three, { codes: false }), 'a')).toEqual(['<clue>', 'Cube scrap']);
+  expect(saidOf(marks, 'lens')).toEqual(['<tool>', 'Hand lens']);
+  expect(marks.filter(isText).map(({ text }) => text)).toContain('In hand from the start');
+});
+
+test('several sources of a lock are told as one list, each part with its own link', () => {
+  const from = (other: string): Told => ({ link: `${other}>lock`, other, otherEnd: 'from' });
+  const marks = trayMarks(three, {}, new Map([['lock', [from('sort'), from('a'), from('b')]]]));
+  const told = marks.filter(isText).filter(({ role }) => role === 'reference');
+  expect(told.map(({ text, links }) => [text, links])).toEqual([
+    ['from 2,', ['sort>lock']],
+    ['Cube scrap (Shelf),', ['a>lock']],
+    ['Disc scrap (Shelf)', ['b>lock']],
+  ]);
+});
+
+test('a code of eight symbols stays whole in the narrowest bar; one of sixty is broken and not cut', () => {
+  const code = '1234567890'.repeat(6);
+  for (const answer of ['GLOBETRO', code]) {
+    const game = gameOf([{ id: 'p', kind: 'puzzle', name: 'Find it', answer }], []);
+    const { facts } = content(game);
+    const parts = barFigure(facts, 'p', 9, 75, [])
+      .marks.filter(isText)
+      .filter(({ role }) => role === 'code')
+      .map(({ text }) => text);
+    expect(parts.join('')).toBe(answer);
+    if (answer.length === 8) expect(parts).toHaveLength(1);
+    else expect(parts.length).toBeGreaterThan(1);
+  }
+});
+
+test.each([
+  ['long', `${'Unbreakable'.repeat(10)} ${'word '.repeat(18)}end`],
+  ['emoji', '👩‍🔬🔑 Der Schlüssel 🗝️🏺'.repeat(4)],
+  ['right-to-left', 'המפתח האדום של המוזיאון '.repeat(5).trim()],
+])('a %s name is drawn whole, inside what it belongs to', (_, name) => {
+  const game = gameOf(
+    [
+      { id: 'shelf', kind: 'place', name },
+      { id: 'note', kind: 'clue', name, in: 'shelf' },
+      { id: 'sum', kind: 'puzzle', name, answer: '417' },
+      { id: 'tin', kind: 'container', name, in: 'shelf' },
+      { id: 'lock', kind: 'fastener', on: 'tin', type: 'key', name: '' },
+      { id: 'tag', kind: 'key', name },
+      { id: 'gold', kind: 'prize', name, in: 'tin' },
+    ],
+    ['note>sum', 'tag>lock'],
+  );
+  const { facts, trays, notes } = content(game);
+  const figures = [
+    { width: 80, ...barFigure(facts, 'sum', 9, 80, []) },
+    ...trays.map((tray) => ({ width: 120, ...trayFigure(facts, tray, 'left', 9, 120, new Map()) })),
+    ...notes.map((note) => ({ width: 70, ...noteFigure(facts, note, 9, 70) })),
+  ];
+  expect(notes.length).toBeGreaterThan(0);
+  const bare = (text: string) => text.replace(/\s/g, '');
+  for (const { width, height, marks } of figures) {
+    for (const { text, x, y, align, width: wide, size } of marks.filter(isText)) {
+      const start = x - (align === 'end' ? wide : align === 'middle' ? wide / 2 : 0);
+      expect(start, text).toBeGreaterThan(-0.01);
+      expect(start + wide, text).toBeLessThan(width + 0.01);
+      expect(y - 0.6 * size, text).toBeGreaterThan(-0.01);
+      expect(y, text).toBeLessThan(height);
+    }
+  }
+  const marks = figures.flatMap((figure) => [...figure.marks]);
+  for (const id of ['shelf', 'note', 'sum', 'tin', 'tag', 'gold']) {
+    const whole = marks.filter(isText).filter(({ of, role }) => of === id && role === 'name');
+    expect(bare(whole.map(({ text }) => text).join('')), id).toBe(bare(name));
+  }
+});
