@@ -130,6 +130,25 @@ test('without codes neither rows, bars nor rescue lines say one', () => {
   expect(said).toContain('Red tag');
 });
 
+test.each(['417', 'CRUST', 'WWWWWWWW'])(
+  'a bar of the least width holds the answer %s in one piece',
+  (answer) => {
+    const game = gameOf(
+      [
+        { id: 'list', kind: 'clue', name: 'List' },
+        { id: 'sum', kind: 'puzzle', name: 'Sum', answer },
+      ],
+      ['list>sum'],
+    );
+    const { facts, leastBarWidth } = content(game);
+    for (const size of [7.5, 9, 11]) {
+      const width = leastBarWidth('sum', size);
+      expect(textsOf(barFigure(facts, 'sum', size, width, []))).toContain(answer);
+      expect(textsOf(barFigure(facts, 'sum', size, 0.8 * width, []))).not.toContain(answer);
+    }
+  },
+);
+
 test('links that are not drawn are told at both ends', () => {
   const { facts, trays } = content(two);
   const told = (link: string, other: string, otherEnd: 'from' | 'to', more: Partial<Told> = {}): Told => ({
