@@ -13,9 +13,13 @@ function bracketed(...parts: readonly (string | undefined)[]): string {
   return said.length === 0 ? '' : ` (${said.join(', ')})`;
 }
 
-/** A thing that a step needs: '+ Spice chart (Notice board)'. */
-export function needed(name: string, holder: string | undefined, where: string | undefined): string {
-  return `+ ${name}${bracketed(holder, where)}`;
+/** Things that a step needs and that lie in one place: '+ Spice chart (Notice board)', '+ Flag key, Set of weights (Strongbox, page 2)'. */
+export function needed(
+  names: readonly string[],
+  holder: string | undefined,
+  where: string | undefined,
+): string {
+  return `+ ${names.join(', ')}${bracketed(holder, where)}`;
 }
 
 /** What a lock, place or thing waits for: '10', 'Grain poster (Notice board)'. */

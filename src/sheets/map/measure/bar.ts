@@ -8,7 +8,7 @@ import type { Told } from '../content.ts';
 import { answerLines, givesLines, glanceWidth } from './answer.ts';
 import { type BarFigure, stacked } from './figure.ts';
 import { broken, type Line, notePieces, stepPiece, textLines } from './pieces.ts';
-import { puzzleTelling, tellingLines } from './told.ts';
+import { puzzleLines } from './told.ts';
 import { type Type, typeOf } from './type.ts';
 
 const PAD = 0.45;
@@ -84,7 +84,7 @@ function belowLines(facts: Facts, id: NodeId, width: number, type: Type, told: r
   return [
     ...givesLines(facts, id, width, type),
     ...broken(notePieces(facts.minutes(id), remarks, id, width, type), width),
-    ...tellingLines(inOrder, (one) => puzzleTelling(facts, one), id, width, type),
+    ...puzzleLines(facts, inOrder, id, width, type),
   ];
 }
 

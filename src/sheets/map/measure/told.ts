@@ -57,8 +57,8 @@ function targetOf(
   return { name: facts.name(other), holder: facts.holder(other) };
 }
 
-/** At a puzzle: '+ Spice chart (Notice board)', 'opens 11: Oven safe'. */
-export function puzzleTelling(facts: Facts, told: Told): string {
+/** What leads on from a puzzle, or what it waits for and has a number: 'opens 11: Oven safe', 'from 10'. Undefined for a thing that it needs. */
+function stepTelling(facts: Facts, told: Told): string | undefined {
   const { other, otherEnd } = told;
   const number = facts.number(other);
   const where = whereOf(told);
@@ -66,9 +66,57 @@ export function puzzleTelling(facts: Facts, told: Told): string {
     const { name, holder } = targetOf(facts, other);
     return leadsTo(verbOf(facts, other), number, name, number > 0 ? undefined : holder, where);
   }
-  return number > 0 && facts.node(other)?.kind !== 'clue'
-    ? fromEach([source(number, facts.name(other), undefined, where)]).join('')
-    : needed(facts.name(other), facts.holder(other), where);
+  if (number === 0 || facts.node(other)?.kind === 'clue') return undefined;
+  return fromEach([source(number, facts.name(other), undefined, where)]).join('');
+}
+
+interface Telling {
+  readonly text: string;
+  readonly told: readonly Told[];
+}
+
+/** At a puzzle: '+ Spice chart, Price list (Notice board)', 'opens 11: Oven safe'. Things that lie together are told together. */
+function puzzleTellings(facts: Facts, told: readonly Told[]): Telling[] {
+  const groups: { readonly text: string | undefined; readonly told: Told[] }[] = [];
+  const together = new Map<string, Told[]>();
+  for (const one of told) {
+    const text = stepTelling(facts, one);
+    const key = JSON.stringify([facts.holder(one.other), whereOf(one)]);
+    const before = text === undefined ? together.get(key) : undefined;
+    if (before) {
+      before.push(one);
+      continue;
+    }
+    const group = { text, told: [one] };
+    if (text === undefined) together.set(key, group.told);
+    groups.push(group);
+  }
+  return groups.map(({ text, told: all }) => {
+    const [first] = all;
+    const names = all.map(({ other }) => facts.name(other));
+    return {
+      text: text ?? (first ? needed(names, facts.holder(first.other), whereOf(first)) : ''),
+      told: all,
+    };
+  });
+}
+
+/** What a puzzle tells, in italics, each from a new line. */
+export function puzzleLines(
+  facts: Facts,
+  told: readonly Told[],
+  of: NodeId,
+  width: number,
+  type: Type,
+): Line[] {
+  return puzzleTellings(facts, told).flatMap(({ text, told: all }) =>
+    textLines(text, width, type.told, {
+      role: 'reference',
+      ink: 'ink',
+      of,
+      links: all.map(({ link }) => link),
+    }),
+  );
 }
 
 /** Where a lock, place or thing waits for something; undefined where a key lock says so by the key's name. */
