@@ -71,7 +71,7 @@ export interface MeasuredTray extends Measured {
 }
 
 export interface MeasuredBar extends Measured {
-  /** Heights at which lines may arrive on either side, top to bottom; the last is kept for what leaves. */
+  /** Heights at which lines may arrive and leave on either side, top to bottom; and anywhere between the first and the last. */
   readonly entries: readonly number[];
 }
 

@@ -42,6 +42,72 @@ describe('on random games', () => {
   });
 });
 
+describe('what a page is given', () => {
+  const named = (name: string, count: number) => Array.from({ length: count }, (_, i) => `${name}${i}`);
+  /** Puzzles that each need a thing of a place of its own and open a box beside it. */
+  const inTurn = (count: number, rescued = 0) =>
+    contentOf({
+      bars: named('puzzle', count),
+      trays: named('place', count).map((id, i) => ({
+        id,
+        things: [`thing${i}`],
+        boxes: [{ id: `box${i}`, locks: [`lock${i}`] }],
+      })),
+      pairs: named('puzzle', count).flatMap((bar, i): [string, string][] => [
+        [`thing${i}`, bar],
+        [bar, `lock${i}`],
+      ]),
+      rescued: named('puzzle', rescued),
+    });
+
+  test('a small game has the largest type, and all its lines', () => {
+    const plan = lastOf(inTurn(5), frameOf('portrait'));
+    expect(plan.pages.map((page) => page.parts.map((part) => part.metrics.size))).toEqual([[11]]);
+    expect(plan.told.size).toBe(0);
+  });
+
+  test('what is beside what it belongs to has level lines', () => {
+    const lines = lastOf(inTurn(5), frameOf('portrait')).pages.flatMap((page) =>
+      page.parts.flatMap((part) => part.lines),
+    );
+    expect(lines).toHaveLength(10);
+    expect(lines.filter(({ points }) => points.length === 2).length).toBeGreaterThanOrEqual(5);
+  });
+
+  test('a long game is a book of two halves on a page that lies, in the order of play', () => {
+    const content = inTurn(16);
+    const [page, ...others] = lastOf(content, frameOf('landscape')).pages;
+    expect(others).toEqual([]);
+    expect(page?.parts).toHaveLength(2);
+    const counts = page?.parts.map((part) => part.bars.length) ?? [];
+    expect(Math.abs((counts[0] ?? 0) - (counts[1] ?? 0))).toBeLessThanOrEqual(2);
+  });
+
+  test('rescue lines stand beside their steps as long as there is room, and are named where there is none', () => {
+    const few = lastOf(inTurn(6, 6), frameOf('portrait'));
+    expect(few.left).toEqual([]);
+    const [part] = few.pages[0]?.parts ?? [];
+    for (const { note, y } of part?.notes ?? []) {
+      const bar = part?.bars.find(({ id }) => id === note.key);
+      expect(Math.abs(y - (bar?.y ?? 0))).toBeLessThan(20);
+    }
+    const content = inTurn(3, 3);
+    const tall = { ...content, measureNote: () => 400 };
+    const crowded = lastOf(tall, frameOf('portrait'));
+    expect(crowded.left).toHaveLength(2);
+    expect(faultsOf(tall, crowded, frameOf('portrait'))).toEqual([]);
+  });
+
+  test('the first picture is a whole plan too, and later ones do not read worse', () => {
+    const plans = plansOf(inTurn(9), frameOf('landscape'));
+    const sizes = plans.map((plan) =>
+      Math.min(...plan.pages.flatMap((page) => page.parts.map((part) => part.metrics.size))),
+    );
+    expect(plans.length).toBeGreaterThan(1);
+    expect(sizes.at(-1)).toBeGreaterThanOrEqual(sizes[0] ?? 0);
+  });
+});
+
 describe('bad input', () => {
   const noFaults = (content: MapContent, orientation: Orientation = 'portrait') => {
     const frame = frameOf(orientation);
