@@ -1,6 +1,6 @@
 /**
- * Prints and measures many random games: npm run pages -- [--games 1000] [--from 1] [--workers 2] [--seconds 300] [--all]
- * One process for each core; a game that takes longer than so many seconds is given up and counted as a fault.
+ * Prints and measures many random games: npm run pages -- [--games 1000] [--from 1] [--workers 2] [--seconds 300] [--minutes 600] [--all]
+ * No game is begun after so many minutes. One process for each core; a game that takes longer than so many seconds is given up and counted as a fault.
  * Exit code 1 when any page is at fault.
  */
 import { type ChildProcess, fork } from 'node:child_process';
@@ -64,12 +64,14 @@ async function run() {
       from: { type: 'string', default: '1' },
       workers: { type: 'string', default: String(availableParallelism()) },
       seconds: { type: 'string', default: '300' },
+      minutes: { type: 'string', default: '600' },
       all: { type: 'boolean', default: false },
     },
   });
   const first = Number(values.from);
   const last = first + Number(values.games) - 1;
   const limit = Number(values.seconds) * 1000;
+  const end = Date.now() + Number(values.minutes) * 60_000;
   const results: Printed[] = [];
   let next = first;
 
@@ -78,7 +80,7 @@ async function run() {
       let child: ChildProcess | undefined;
       let timer: NodeJS.Timeout | undefined;
       const take = () => {
-        if (next > last) {
+        if (next > last || Date.now() > end) {
           child?.kill();
           done();
           return;

@@ -35,6 +35,11 @@ export function isCaption(id: string, facts: Facts): id is Caption {
   return CAPTIONS.has(id) && facts.node(id) === undefined;
 }
 
+/** Of 'continued from page 2': a caption is no node that it could belong to. */
+export function continuedLook(id: NodeId | Caption, facts: Facts) {
+  return { role: 'note', ink: 'second', ...(!isCaption(id, facts) && { of: id }) } as const;
+}
+
 export interface HeadRow {
   readonly id: NodeId | Caption;
   readonly depth: number;
@@ -132,7 +137,6 @@ function underLines(
   width: number,
   type: Type,
 ): Line[] {
-  if (continued !== '')
-    return textLines(continued, width, type.note, { role: 'note', ink: 'second', of: id });
+  if (continued !== '') return textLines(continued, width, type.note, continuedLook(id, facts));
   return plainLines(facts, id, told, width, type);
 }

@@ -1,13 +1,13 @@
 /** A tray with all that lies in it, and where a line may reach into it. */
 import type { NodeId } from '../../../game/model.ts';
-import type { Caption, Side } from '../../../map/layout.ts';
+import type { Side } from '../../../map/layout.ts';
 import { CONTINUED_WIDEST } from '../../../words/sheet-map.ts';
 import type { Mark } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
 import type { MeasuredTray, Row, Tellings, Tray } from '../content.ts';
 import type { TrayFigure } from './figure.ts';
-import { continuedRoom, headRow } from './head.ts';
+import { continuedLook, continuedRoom, headRow } from './head.ts';
 import { lockRow } from './lock.ts';
 import { textLines } from './pieces.ts';
 import type { RowFigure } from './row.ts';
@@ -158,12 +158,18 @@ function rowFigure(
     case 'thing':
       return thingRow(facts, row.id, row.depth, walls, told.get(row.id) ?? [], type);
     case 'foot':
-      return footRow(row.id, row.depth, row.continues ? continuation.on : '', walls, type);
+      return footRow(
+        continuedLook(row.id, facts),
+        row.depth,
+        row.continues ? continuation.on : '',
+        walls,
+        type,
+      );
   }
 }
 
 function footRow(
-  id: NodeId | Caption,
+  look: ReturnType<typeof continuedLook>,
   depth: number,
   continues: string,
   walls: TrayWalls,
@@ -174,11 +180,7 @@ function footRow(
   if (continues === '') return { height, marks: [] };
   const { left, right } = walls.at(depth);
   const pad = 0.6 * size;
-  const lines = textLines(continues, right - left - 2 * pad, type.note, {
-    role: 'note',
-    ink: 'second',
-    of: id,
-  });
+  const lines = textLines(continues, right - left - 2 * pad, type.note, look);
   return {
     height: height + continuedRoom(right - left - 2 * pad, type) * type.line,
     marks: lines.flatMap((line, i) =>
