@@ -1,8 +1,7 @@
-/** One page, as it is printed. */
-import { memo, useLayoutEffect, useMemo, useRef } from 'react';
+/** One page, as it is printed. It is drawn when it comes near the view: a large game has hundreds. */
+import { memo, type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Drawing } from '../../src/sheets/drawing.ts';
-import { svgOf } from '../../src/sheets/svg.ts';
-import { naturalWidth } from './natural-width.ts';
+import { elementOf, pageMarkup, paperName } from './page-svg.ts';
 
 interface PageProps {
   readonly drawing: Drawing;
@@ -10,20 +9,31 @@ interface PageProps {
   readonly name: string;
 }
 
-function parsed(svg: string): Element {
-  return document.importNode(new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement, true);
+/** How far outside the view a page is drawn: a view and a half. */
+const NEAR = '150%';
+
+/** Whether it has ever been near the view. */
+function useSeen(element: RefObject<HTMLElement | null>): boolean {
+  const [seen, setSeen] = useState(false);
+  useEffect(() => {
+    if (seen || !element.current) return;
+    const watch = new IntersectionObserver(
+      (entries) => setSeen(entries.some(({ isIntersecting }) => isIntersecting)),
+      { root: element.current.closest('.print-mat'), rootMargin: NEAR },
+    );
+    watch.observe(element.current);
+    return () => watch.disconnect();
+  }, [element, seen]);
+  return seen;
 }
 
 export const Page = memo(function Page({ drawing, colour, name }: PageProps) {
   const figure = useRef<HTMLElement>(null);
-  const svg = useMemo(() => svgOf(drawing, { colour, naturalWidth }), [drawing, colour]);
-  // The same page twice is the same text, and stays as it is.
-  useLayoutEffect(() => figure.current?.replaceChildren(parsed(svg)), [svg]);
-  return <figure ref={figure} className="print-page" aria-label={name} data-paper={pageName(drawing)} />;
+  const seen = useSeen(figure);
+  const markup = useMemo(() => (seen ? pageMarkup(drawing, colour) : undefined), [seen, drawing, colour]);
+  // The same page twice is the same markup, and stays as it is.
+  useLayoutEffect(() => {
+    if (markup !== undefined) figure.current?.replaceChildren(elementOf(markup));
+  }, [markup]);
+  return <figure ref={figure} className="print-page" aria-label={name} data-paper={paperName(drawing)} />;
 });
-
-/** Names the rule of the style sheet that has the size of this paper. */
-function pageName({ width, height }: Drawing): string {
-  const paper = Math.min(width, height) > 600 ? 'letter' : 'a4';
-  return `${paper}-${width > height ? 'landscape' : 'portrait'}`;
-}

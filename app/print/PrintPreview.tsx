@@ -13,7 +13,7 @@ import { Options } from './Options.tsx';
 import { closePrint } from './open.ts';
 import { rememberedOptions, rememberOptions } from './options.ts';
 import { Page } from './Page.tsx';
-import { printPagesOf } from './printed.ts';
+import { copiesOf, printPages } from './printed.ts';
 import { usePages } from './usePages.ts';
 import './print-preview.css';
 import './printed.css';
@@ -45,7 +45,16 @@ export default function PrintPreview() {
     printButton.current?.focus();
     return () => element?.close();
   }, []);
-  useEffect(() => printPagesOf(() => mat.current?.querySelectorAll('.print-page') ?? []), []);
+
+  const printed = useRef<() => readonly Node[]>(() => []);
+  useEffect(() => {
+    printed.current = () => {
+      const shown = mat.current?.querySelectorAll('.print-page') ?? [];
+      const drawings = sheets.flatMap((sheet) => sheet.pages);
+      return copiesOf(shown, drawings, options.colour);
+    };
+  }, [sheets, options.colour]);
+  useEffect(() => printPages(() => printed.current()), []);
 
   const change = (changed: Partial<SheetOptions>) => {
     const next = { ...options, ...changed };

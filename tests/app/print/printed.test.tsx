@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { printPagesOf } from '../../../app/print/printed.ts';
+import { copiesOf, printPages } from '../../../app/print/printed.ts';
 
 afterEach(cleanup);
 
@@ -11,7 +11,7 @@ test('printing takes copies of the pages that are shown, and takes them away aga
       <figure className="page-shown">Order</figure>
     </div>,
   );
-  const stop = printPagesOf(() => document.querySelectorAll('.page-shown'));
+  const stop = printPages(() => copiesOf(document.querySelectorAll('.page-shown'), [], true));
   const run = () => document.querySelector('body > .print-run');
   fireEvent(window, new Event('beforeprint'));
   expect(run()?.textContent).toBe('CodesOrder');
