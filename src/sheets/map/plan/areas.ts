@@ -3,7 +3,7 @@ import type { Side } from '../../../map/layout.ts';
 import type { Frame } from '../plan.ts';
 
 /** Between the halves of a book. */
-export const GUTTER = 18;
+const GUTTER = 18;
 
 export interface Area {
   readonly x: number;

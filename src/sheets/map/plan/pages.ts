@@ -5,7 +5,7 @@ import { columnsOf, hasTallTray, lastOf, mayFit } from './columns.ts';
 import { fewestParts, fills, halves, leastParts, partsInto } from './cuts.ts';
 import { type Division, divide } from './divide.ts';
 import type { Part } from './part.ts';
-import { assembled, type Candidate, isBetter, partsOf } from './parts.ts';
+import { assembled, type Candidate, partsOf } from './parts.ts';
 import { type Placed, place } from './place.ts';
 import { sharesOf } from './shares.ts';
 import { SEVERAL, SIZES, SMALLEST } from './sizes.ts';
@@ -146,11 +146,13 @@ export function somePages(content: MapContent, frame: Frame, effort: number): Ca
   return assembled(onAnyNumber(divisionsOf(content, frame, 1), effort), 1);
 }
 
-/** `effort`: of all pages together. Upright pages hold one part; those that lie are books, unless that takes more of them. */
+/** A book cuts more trays and tells more links than pages in one piece: it has to save so much of their number. */
+const SAVED = 0.3;
+
+/** `effort`: of all pages together. Upright pages hold one part; so do those that lie, unless books save many of them. */
 export function severalPages(content: MapContent, frame: Frame, effort: number): Candidate {
   const one = withParts(content, frame, 1, effort);
   if (frame.width < frame.height) return one;
   const two = withParts(content, frame, 2, effort);
-  const more = two.plan.pages.length - one.plan.pages.length;
-  return more < 0 || (more === 0 && isBetter(two, one)) ? two : one;
+  return two.plan.pages.length <= (1 - SAVED) * one.plan.pages.length ? two : one;
 }
