@@ -53,28 +53,29 @@ export function fontOf({ family, italic, weight, size }: TextMark): string {
   return `${italic ? 'italic ' : ''}${WEIGHTS[weight]} ${size}px "${FAMILIES[family]}", ${fallback}`;
 }
 
-/** All signs that the pages set in each face. */
-function signsByFont(pages: readonly Drawing[]): ReadonlyMap<string, ReadonlySet<string>> {
-  const signs = new Map<string, Set<string>>();
+/** What only the extended faces have, as far as people type it. */
+const EXTENDED = /[\u0100-\u02BA\u1E00-\u1EFF\u20A0-\u20AB\u20AD-\u20C0\u2113]/u;
+
+/** The fonts of the pages, each with a sign of every face that it needs. */
+function fontsOf(pages: readonly Drawing[]): ReadonlyMap<string, string> {
+  const plain = new Map<string, TextMark>();
+  const extended = new Set<string>();
   for (const { marks } of pages) {
     for (const mark of marks) {
       if (mark.mark !== 'text') continue;
-      const font = fontOf({ ...mark, size: 10 });
-      const known = signs.get(font) ?? new Set();
-      for (const sign of mark.text) known.add(sign);
-      signs.set(font, known);
+      const key = `${mark.family} ${mark.weight} ${mark.italic ?? false}`;
+      if (!plain.has(key)) plain.set(key, mark);
+      if (!extended.has(key) && EXTENDED.test(mark.text)) extended.add(key);
     }
   }
-  return signs;
+  return new Map(Array.from(plain, ([key, mark]) => [fontOf(mark), extended.has(key) ? 'AŁ' : 'A']));
 }
 
 /** Fetches every face that the pages need, also of those that are not in view. A face that cannot be had is replaced by the browser. */
 export async function loadFaces(pages: readonly Drawing[]): Promise<void> {
   if (!italicAdded) addItalic();
   italicAdded = true;
-  await Promise.allSettled(
-    [...signsByFont(pages)].map(([font, signs]) => document.fonts.load(font, [...signs].join(''))),
-  );
+  await Promise.allSettled(Array.from(fontsOf(pages), ([font, signs]) => document.fonts.load(font, signs)));
 }
 
 const inRange = (point: number, range: string) =>
