@@ -1,6 +1,6 @@
 /**
  * Prints and measures many random games: npm run pages -- [--games 1000] [--from 1] [--workers 2] [--seconds 300] [--minutes 600] [--all]
- * No game is begun after so many minutes. One process for each core; a game that takes longer than so many seconds is given up and counted as a fault.
+ * Game 0 is one of three thousand things. No game is begun after so many minutes. One process for each core; a game that takes longer than so many seconds is given up and counted as a fault.
  * Exit code 1 when any page is at fault.
  */
 import { type ChildProcess, fork } from 'node:child_process';
@@ -8,11 +8,14 @@ import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { pageGame } from '../random-page-game.ts';
+import { veryLargeGame } from '../sheets/page-checks/hard-games.ts';
 import { checkGame, faultLines, optionsOf } from '../sheets/page-checks/print.ts';
 import { type Printed, pageTable } from './page-table.ts';
 
+const gameOf = (seed: number) => (seed === 0 ? veryLargeGame() : pageGame(seed));
+
 function printGame(seed: number): Printed {
-  const game = pageGame(seed);
+  const game = gameOf(seed);
   const options = optionsOf(seed);
   const start = process.cpuUsage();
   const sizes = { seed, nodes: game.nodes.size, paper: `${options.paper} ${options.orientation}` };
@@ -90,7 +93,7 @@ async function run() {
         timer = setTimeout(() => {
           child?.kill('SIGKILL');
           child = undefined;
-          const sizes = { seed, nodes: pageGame(seed).nodes.size, paper: '' };
+          const sizes = { seed, nodes: gameOf(seed).nodes.size, paper: '' };
           results.push(failed(sizes, 'too slow', `not printed within ${values.seconds} s`));
           take();
         }, limit);

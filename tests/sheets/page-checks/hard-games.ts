@@ -155,4 +155,4 @@ export const HARD_GAMES: readonly (readonly [what: string, game: () => Game])[] 
 ];
 
 /** Of three thousand things and more. */
-export const veryLargeGame = (): Game => randomPageGame(3, { steps: 1250 });
+export const veryLargeGame = (): Game => randomPageGame(3, { steps: 1350 });
