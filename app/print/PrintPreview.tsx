@@ -38,6 +38,8 @@ export default function PrintPreview() {
   const [problem, setProblem] = useState<string>();
   const { sheets, state } = usePages(game, options, printing);
   const pages = sheets.flatMap((sheet) => sheet.pages);
+  // What is still shown of an earlier choice is not printed: it may have codes that this one leaves out.
+  const isCurrent = state === 'improving' || state === 'ready';
 
   useEffect(() => {
     const element = dialog.current;
@@ -50,10 +52,11 @@ export default function PrintPreview() {
   useEffect(() => {
     printed.current = () => {
       const shown = mat.current?.querySelectorAll('.print-page') ?? [];
+      if (!isCurrent) return [];
       const drawings = sheets.flatMap((sheet) => sheet.pages);
       return copiesOf(shown, drawings, options.colour);
     };
-  }, [sheets, options.colour]);
+  }, [sheets, isCurrent, options.colour]);
   useEffect(() => printPages(() => printed.current()), []);
 
   const change = (changed: Partial<SheetOptions>) => {
@@ -63,7 +66,7 @@ export default function PrintPreview() {
     setProblem(undefined);
   };
   const print = async () => {
-    if (pages.length === 0) return;
+    if (!isCurrent || pages.length === 0) return;
     await loadFaces(pages);
     window.print();
   };

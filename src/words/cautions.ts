@@ -4,7 +4,7 @@
  */
 import type { Game } from '../game/model.ts';
 
-const OWN_RULES = 'The school’s own rules come first.';
+const OWN_RULES = 'The school’s own rules and local codes come first.';
 
 const HIDING =
   'Nobody has to climb, reach high or move anything heavy to find a thing. Nothing lies behind a locked or blocked door. Exits, and the ways to them, stay free.';

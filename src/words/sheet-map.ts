@@ -89,7 +89,8 @@ export function leftOut(things: number): string {
   return things === 0 ? '' : `${count(things, 'thing')} left out today and not on this page`;
 }
 
-const NUMBERS_SAID = 12;
+/** Beyond so many, steps are counted. */
+export const NUMBERS_SAID = 12;
 
 /** Rescue lines that found no room. */
 export function notBeside(steps: readonly number[]): string {

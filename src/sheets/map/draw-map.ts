@@ -1,7 +1,7 @@
 /** The pages of the facilitator map from what it says and where everything is. Without the foot, which knows how many pages there are in all. */
 import type { Assessment } from '../../findings/assess.ts';
 import type { Side } from '../../map/layout.ts';
-import { continuedFrom, continuedOn, notBeside } from '../../words/sheet-map.ts';
+import { continuedFrom, continuedOn, NUMBERS_SAID, notBeside } from '../../words/sheet-map.ts';
 import type { Drawing, Mark, Spot } from '../drawing.ts';
 import { FOOT_HEIGHT } from '../foot.ts';
 import { moved, movedDown, rule } from '../marks.ts';
@@ -33,8 +33,8 @@ export function frameOf(content: DrawableContent, options: SheetOptions, paper: 
   const all = usesAtMost(facts.assessment, options);
   const legend = (remarks: readonly string[]) =>
     legendLines(all, heading.teams, remarks, width).length * LEGEND_LINE + HEAD_GAP;
-  const steps = [...content.numbers.values()];
-  const remarks = [heading.leftOut, options.rescue ? notBeside(steps.slice(0, 12)) : ''];
+  const widest = [...content.numbers.values()].sort((a, b) => b - a);
+  const remarks = [heading.leftOut, options.rescue ? notBeside(widest.slice(0, NUMBERS_SAID)) : ''];
   return {
     width: paper.width,
     height: paper.height - FOOT_HEIGHT,

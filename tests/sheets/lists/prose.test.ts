@@ -78,7 +78,7 @@ describe('prose', () => {
 describe('cautions', () => {
   it('leave the last word to the school', () => {
     for (const text of [hidingCautions(), packingCautions(gameOf([]))]) {
-      expect(text).toMatch(/The school’s own rules come first\.$/);
+      expect(text).toMatch(/The school’s own rules and local codes come first\.$/);
     }
   });
 

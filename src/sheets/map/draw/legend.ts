@@ -1,11 +1,11 @@
 /** What the signs mean that a page uses, and no others. */
-import type { LockType } from '../../../fasteners/index.ts';
+import { FASTENER_TYPES } from '../../../fasteners/index.ts';
 import { wrap } from '../../../type/text.ts';
 import { kindName, lockName } from '../../../words/kinds.ts';
 import { LEGEND } from '../../../words/sheet-map.ts';
 import type { Mark, Spot } from '../../drawing.ts';
 import { TICK, tickBox } from '../../marks.ts';
-import type { SignName } from '../../signs.ts';
+import { lockSign, type SignName } from '../../signs.ts';
 import {
   broken,
   type Line,
@@ -33,16 +33,6 @@ export interface Uses {
 
 const SIZE = 8;
 const THINGS = ['clue', 'key', 'tool', 'prize'] as const;
-const LOCKS: readonly LockType[] = [
-  'key',
-  'number',
-  'word',
-  'direction',
-  'dial',
-  'picture',
-  'typed',
-  'latch',
-];
 
 export function usesOf(marks: readonly Mark[]): Uses {
   const signs = new Set<SignName>();
@@ -81,8 +71,8 @@ export function legendLines(uses: Uses, teams: number, remarks: readonly string[
   for (const kind of THINGS) {
     if (uses.signs.has(kind)) entries.push(entry([sign(kind, 'ink')], kindName(kind)));
   }
-  for (const lock of LOCKS) {
-    const name = lock === 'key' ? 'keyLock' : lock;
+  for (const { type: lock } of FASTENER_TYPES) {
+    const name = lockSign(lock);
     if (uses.signs.has(name)) entries.push(entry([sign(name, 'metal')], lockName(lock)));
   }
   if (uses.signs.has('otherLock')) entries.push(entry([sign('otherLock', 'metal')], LEGEND.lock));

@@ -30,7 +30,7 @@ export interface Division {
 }
 
 /** Part of the least height and width that any will have. */
-export function sampleOf(content: MapContent, frame: Frame, perPage: 1 | 2): Part {
+function sampleOf(content: MapContent, frame: Frame, perPage: 1 | 2): Part {
   const head = Math.max(frame.headFirst, frame.headOther);
   const shares = Array.from({ length: perPage }, (): Share => ({ bars: [], trays: [] }));
   const [sample] = partsOf(content, { ...frame, headFirst: head }, shares, perPage);
