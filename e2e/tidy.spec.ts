@@ -60,7 +60,7 @@ const tidyButton = (page: Page) => page.getByRole('navigation').getByRole('butto
 /** Tidied when nothing stands over anything any more. */
 async function tidy(page: Page): Promise<Map<string, Box>> {
   await tidyButton(page).click();
-  await expect.poll(async () => overlapping(await boxes(page))).toEqual([]);
+  await expect.poll(async () => overlapping(await boxes(page)), { timeout: 30_000 }).toEqual([]);
   await expect(tidyButton(page)).toBeVisible();
   return atRest(page);
 }
@@ -102,7 +102,9 @@ test('nothing overlaps then, the middle stays under the eye, and one undo takes 
   expect(near(after.get('formed'), before.get('formed'))).toBe(true);
 
   await page.keyboard.press('Control+z');
-  await expect.poll(async () => near((await boxes(page)).get('trolley'), before.get('trolley'))).toBe(true);
+  await expect(async () => {
+    expect(near((await boxes(page)).get('trolley'), before.get('trolley'))).toBe(true);
+  }).toPass();
   const back = await atRest(page);
   for (const id of ROOTS) expect(near(back.get(id), before.get(id)), id).toBe(true);
   const { text } = await downloaded(page, () => page.keyboard.press('Control+s'));
@@ -165,7 +167,7 @@ test('a large game without positions is tidied once it is open, and that is no c
   const file = JSON.parse(canvasGame());
   for (const node of file.nodes) delete node.at;
   await openFiles(page, fileOf('large.latchmap.json', JSON.stringify(file)));
-  await expect(thing(page, 'tray-0')).toBeVisible();
+  await expect(thing(page, 'tray-0')).toBeVisible({ timeout: 30_000 });
   const roots: string[] = nodesOf(JSON.stringify(file))
     .filter((node) => node.in === undefined && node.on === undefined)
     .map(({ id }) => id);
