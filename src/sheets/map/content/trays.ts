@@ -76,7 +76,7 @@ export function cutTray({ key, rows }: Tray, before: number): readonly [Tray, Tr
   const feet = [...open].reverse().map(({ id, depth }): Row => ({ row: 'foot', id, depth, continues: true }));
   const heads = open.map(({ id, depth }): Row => ({ row: 'head', id, depth, continued: true }));
   return [
-    { key: `${key}<`, rows: [...rows.slice(0, before), ...feet] },
-    { key: `${key}>`, rows: [...heads, ...rows.slice(before)] },
+    { key: `${key}<${before}`, rows: [...rows.slice(0, before), ...feet] },
+    { key: `${key}>${before}`, rows: [...heads, ...rows.slice(before)] },
   ];
 }

@@ -7,7 +7,7 @@ import type { PageLink } from '../content.ts';
 import type { PlannedLine } from '../plan.ts';
 import type { Measured } from './blocks.ts';
 import type { Channel, Geometry } from './geometry.ts';
-import { LEVEL, type Net, netsOf } from './nets.ts';
+import { CLEAR, LEVEL, type Net, netsOf } from './nets.ts';
 import type { Part } from './part.ts';
 import { type Tracked, tracksOf } from './tracks.ts';
 
@@ -49,6 +49,23 @@ function worstOf(
     }
   }
   return worst?.id;
+}
+
+/** Nets that meet one bar so close to each other that they look like one line: the bar has no room for both. */
+function cramped(nets: readonly Net[]): Net[] {
+  return nets.filter((net) =>
+    nets.some(
+      (other) => other !== net && other.bar === net.bar && Math.abs(other.entry - net.entry) < CLEAR - LEVEL,
+    ),
+  );
+}
+
+function longestOf(nets: readonly Net[]): LinkId | undefined {
+  const branches = nets.flatMap(({ entry, branches: of }) =>
+    of.map(({ link, y }) => ({ id: link.id, length: Math.abs(y - entry) })),
+  );
+  branches.sort((a, b) => b.length - a.length || byCodePoint(a.id, b.id));
+  return branches[0]?.id;
 }
 
 function pointsOf(net: Net, y: number, track: number, { tray, bar }: Channel) {
@@ -109,6 +126,8 @@ export function draw(heights: Heights, geometry: Geometry): Lines {
       ...channels.flatMap(({ side, nets, tracked, channel }) => linesOf(nets, tracked, channel, side)),
       ...arrows(heights, geometry),
     ],
-    worst: wrong.length > 0 ? worstOf(wrong) : undefined,
+    worst:
+      longestOf(channels.flatMap(({ nets }) => cramped(nets))) ??
+      (wrong.length > 0 ? worstOf(wrong) : undefined),
   };
 }
