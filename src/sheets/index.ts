@@ -7,6 +7,7 @@ import { titleOf } from './lists/page.ts';
 import { contentOf } from './map/content-of.ts';
 import { drawMap, frameOf } from './map/draw-map.ts';
 import { planMap } from './map/plan/plan-map.ts';
+import type { MapPlan } from './map/plan.ts';
 import { paperOf } from './paper.ts';
 import { type Printing, SHEET_NAMES, type Sheet, type SheetName, type SheetOptions } from './sheet.ts';
 
@@ -53,10 +54,14 @@ export function* printRun(
   }
   const paper = paperOf(options.paper, options.orientation);
   const content = contentOf(assessment, options);
+  let plan: MapPlan | undefined;
+  let run: readonly Sheet[] = [];
   const planning = planMap(content, frameOf(content, options, paper));
   for (let step = planning.next(); ; step = planning.next()) {
-    const pages = drawMap(content, step.value, options, paper);
-    const run = numbered([{ name: 'map', pages }, ...lists]);
+    if (step.value !== plan) {
+      plan = step.value;
+      run = numbered([{ name: 'map', pages: drawMap(content, plan, options, paper) }, ...lists]);
+    }
     if (step.done) return run;
     yield run;
   }

@@ -100,7 +100,7 @@ function inShort(say: Say, node: GameNode, codes: boolean): Sentence {
     case 'container':
       return ['Open it for the team.'];
     case 'fastener':
-      return sentence('Open it', ...ending(': ', answer));
+      return sentence('Open the lock', ...ending(': ', answer));
     case 'key':
       return ['Give the spare key.'];
     case 'clue':

@@ -50,12 +50,12 @@ export function orderOfPlayLines(assessment: Assessment, codes = true): PlayLine
   });
 }
 
-/** "side by side with 2, 5 and 7": the nearest numbers. Empty when there are none. */
+/** "side by side with 2, 5 and 7", "side by side with 2, 5, 7 and others": the nearest numbers. Empty when there are none. */
 function besideText(own: number, numbers: readonly number[]): string {
   if (numbers.length === 0) return '';
   const near = [...numbers].sort((a, b) => Math.abs(a - own) - Math.abs(b - own) || a - b);
   const shown = near.slice(0, BESIDE).sort((a, b) => a - b);
-  return `side by side with ${list(shown.map(String))}`;
+  return `side by side with ${list([...shown.map(String), ...(numbers.length > BESIDE ? ['others'] : [])])}`;
 }
 
 function title({ network }: Assessment, say: Say, node: GameNode): Sentence {

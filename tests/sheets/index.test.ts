@@ -9,19 +9,10 @@ import { SHEET_NAMES, type Sheet, type SheetOptions } from '../../src/sheets/she
 import { gameOf } from '../game-of.ts';
 import { gameOf as exampleOf, SLUGS } from '../games/example.ts';
 import { randomPageGame } from '../random-page-game.ts';
+import { ALL_ON } from './all-on.ts';
 import { checkRun } from './page-checks/check.ts';
 
-const ALL: SheetOptions = {
-  paper: 'A4',
-  orientation: 'portrait',
-  codes: true,
-  times: true,
-  rescue: true,
-  ticks: true,
-  colour: true,
-  sheets: SHEET_NAMES,
-};
-const LISTS: SheetOptions = { ...ALL, sheets: ['codes', 'contents', 'hidden', 'order'] };
+const LISTS: SheetOptions = { ...ALL_ON, sheets: ['codes', 'contents', 'hidden', 'order'] };
 
 function runOf(game: Game, options: SheetOptions): readonly Sheet[] {
   const run = printRun(assess(game), options, { date: '25 November 2026, 13:40' });
@@ -46,12 +37,12 @@ describe('a print run', () => {
   it('has the chosen sheets in their order, and no list of codes without codes', () => {
     expect(sheetsOf({ sheets: ['order', 'map'], codes: true })).toEqual(['map', 'order']);
     expect(sheetsOf({ sheets: SHEET_NAMES, codes: false })).toEqual(['map', 'contents', 'hidden', 'order']);
-    expect(runOf(exampleOf('greenhouse-pump'), ALL).map(({ name }) => name)).toEqual([...SHEET_NAMES]);
-    expect(runOf(exampleOf('greenhouse-pump'), { ...ALL, sheets: [] })).toEqual([]);
+    expect(runOf(exampleOf('greenhouse-pump'), ALL_ON).map(({ name }) => name)).toEqual([...SHEET_NAMES]);
+    expect(runOf(exampleOf('greenhouse-pump'), { ...ALL_ON, sheets: [] })).toEqual([]);
   });
 
   it('numbers its pages over all sheets, and says title, codes and date on each', () => {
-    const pages = pagesOf(runOf(exampleOf('greenhouse-pump'), ALL));
+    const pages = pagesOf(runOf(exampleOf('greenhouse-pump'), ALL_ON));
     for (const [i, page] of pages.entries()) {
       const said = saidOn([page]);
       expect(said).toContain(`page ${i + 1} of ${pages.length}`);

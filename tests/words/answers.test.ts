@@ -121,7 +121,7 @@ describe('the order of play', () => {
       ({ title, reason }) => `${plain(title)} | ${plain(reason)}`,
     );
     expect(lines).toContain('Key lock on chest | with tag, side by side with 1');
-    expect(lines).toContain('Latch on chest | latch, nothing to solve, side by side with 2, 3 and 4');
+    expect(lines).toContain('Latch on chest | latch, nothing to solve, side by side with 2, 3, 4 and others');
   });
 });
 

@@ -11,7 +11,7 @@ import { lockSign, type SignName } from '../signs.ts';
 import type { Elsewhere, Tray } from './content.ts';
 import type { DrawableContent } from './content-of.ts';
 import { headingMarks, headingOf } from './draw/heading.ts';
-import { legendLines, type Uses, usesOf } from './draw/legend.ts';
+import { legendLines, legendUses, type Uses } from './draw/legend.ts';
 import { lineMarks } from './draw/lines.ts';
 import { barFigure } from './measure/bar.ts';
 import { noteFigure } from './measure/note.ts';
@@ -84,7 +84,7 @@ export function drawMap(
     const marks = pageMarks(content, plan, page, continuations);
     const head = headingMarks(heading, paper.margin, width, i === 0);
     const remarks = i === 0 ? said([heading.leftOut, steps.length > 0 ? notBeside(steps) : '']) : [];
-    const legend = legendLines(usesOf(marks), heading.teams, remarks, width);
+    const legend = legendLines(legendUses(marks), heading.teams, remarks, width);
     return {
       width: paper.width,
       height: paper.height,

@@ -9,20 +9,10 @@ import { noteFigure } from '../../../src/sheets/map/measure/note.ts';
 import { trayFigure } from '../../../src/sheets/map/measure/tray.ts';
 import type { SheetOptions } from '../../../src/sheets/sheet.ts';
 import { gameOf } from '../../game-of.ts';
-
-const OPTIONS: SheetOptions = {
-  paper: 'A4',
-  orientation: 'portrait',
-  codes: true,
-  times: true,
-  rescue: true,
-  ticks: true,
-  colour: true,
-  sheets: ['map'],
-};
+import { ALL_ON } from '../all-on.ts';
 
 const content = (game: Game, options: Partial<SheetOptions> = {}) =>
-  contentOf(assess(game), { ...OPTIONS, ...options });
+  contentOf(assess(game), { ...ALL_ON, ...options });
 
 const isText = (mark: Mark) => mark.mark === 'text';
 

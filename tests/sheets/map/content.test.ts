@@ -11,22 +11,12 @@ import { textWidth } from '../../../src/type/text.ts';
 import { plain } from '../../../src/words/sentence.ts';
 import { gameOf } from '../../game-of.ts';
 import { pageGame } from '../../random-page-game.ts';
-
-const OPTIONS: SheetOptions = {
-  paper: 'A4',
-  orientation: 'portrait',
-  codes: true,
-  times: true,
-  rescue: true,
-  ticks: true,
-  colour: true,
-  sheets: ['map'],
-};
+import { ALL_ON } from '../all-on.ts';
 
 const METRICS = { size: 9, trayWidth: 184, barWidth: 130, noteWidth: 80 };
 
 const content = (game: Game, options: Partial<SheetOptions> = {}) =>
-  contentOf(assess(game), { ...OPTIONS, ...options });
+  contentOf(assess(game), { ...ALL_ON, ...options });
 
 const textsOf = ({ marks }: Figure) => marks.flatMap((mark) => (mark.mark === 'text' ? [mark.text] : []));
 
@@ -114,7 +104,7 @@ test('a puzzle and the lock that it alone opens share a rescue line', () => {
   expect(said).toEqual([
     ['1', 'Without it Add it up cannot be solved. Point the team to Shelf.'],
     ['2, 3', 'Without them Green tin stays shut. Say: 417.'],
-    ['4', 'Without it Chest stays shut. Open it.'],
+    ['4', 'Without it Chest stays shut. Open the lock.'],
   ]);
   expect(content(two, { rescue: false }).notes).toEqual([]);
 });

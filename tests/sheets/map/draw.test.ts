@@ -9,20 +9,10 @@ import { paperOf } from '../../../src/sheets/paper.ts';
 import type { SheetOptions } from '../../../src/sheets/sheet.ts';
 import { gameOf } from '../../game-of.ts';
 import { pageGame } from '../../random-page-game.ts';
-
-const OPTIONS: SheetOptions = {
-  paper: 'A4',
-  orientation: 'portrait',
-  codes: true,
-  times: true,
-  rescue: true,
-  ticks: true,
-  colour: true,
-  sheets: ['map'],
-};
+import { ALL_ON } from '../all-on.ts';
 
 function pagesOf(game: Game, options: Partial<SheetOptions> = {}): Drawing[] {
-  const chosen = { ...OPTIONS, ...options };
+  const chosen = { ...ALL_ON, ...options };
   const paper = paperOf(chosen.paper, chosen.orientation);
   const content = contentOf(assess(game), chosen);
   const planning = planMap(content, frameOf(content, chosen, paper));
@@ -134,9 +124,9 @@ test('a line runs from its row to what it means', () => {
 test('the head of a page takes no more room than is kept for it', () => {
   for (const seed of [2, 4, 7]) {
     const random = pageGame(seed);
-    const content = contentOf(assess(random), OPTIONS);
+    const content = contentOf(assess(random), ALL_ON);
     const paper = paperOf('A4', 'portrait');
-    const frame = frameOf(content, OPTIONS, paper);
+    const frame = frameOf(content, ALL_ON, paper);
     for (const [i, { marks }] of pagesOf(random).entries()) {
       const kept = frame.margin + (i === 0 ? frame.headFirst : frame.headOther);
       const heights = marks.flatMap((mark) =>

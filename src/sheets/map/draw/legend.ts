@@ -34,7 +34,7 @@ export interface Uses {
 const SIZE = 8;
 const THINGS = ['clue', 'key', 'tool', 'prize'] as const;
 
-export function usesOf(marks: readonly Mark[]): Uses {
+export function legendUses(marks: readonly Mark[]): Uses {
   const signs = new Set<SignName>();
   let hasPlaces = false;
   let hasBoxes = false;

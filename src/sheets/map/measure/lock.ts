@@ -18,7 +18,7 @@ import {
 import type { RowFigure } from './row.ts';
 import { settingLines, statePieces } from './setting.ts';
 import { tickMarks } from './ticks.ts';
-import { plainLines, usesOf } from './told.ts';
+import { plainLines, tellingsByNumber } from './told.ts';
 import type { Type } from './type.ts';
 import type { TrayWalls } from './walls.ts';
 
@@ -126,7 +126,7 @@ function plateLines(
     settingLines(facts, id, told, room - beside, type).length <=
     settingLines(facts, id, told, room, type).length;
   const width = isBeside ? room - beside : room;
-  const { numbers, others } = usesOf(facts, id, told, width, type);
+  const { numbers, others } = tellingsByNumber(facts, id, told, width, type);
   const minutes = notePieces(facts.minutes(id), facts.remarks(id), id, width, type, 'ink');
   const pieces = [
     ...statePieces(facts, id, width, type),

@@ -18,7 +18,7 @@ import {
   textLines,
 } from './pieces.ts';
 import type { RowFigure } from './row.ts';
-import { plainLines, usesOf } from './told.ts';
+import { plainLines, tellingsByNumber } from './told.ts';
 import type { Type } from './type.ts';
 import type { TrayWalls } from './walls.ts';
 
@@ -46,7 +46,7 @@ export function thingRow(
   const width = right - left - PAD * size - stub;
   const lead = lineOf(leadPieces(facts, id, type));
   const indent = lead.width + type.gap;
-  const { numbers, others } = usesOf(facts, id, told, width - indent, type);
+  const { numbers, others } = tellingsByNumber(facts, id, told, width - indent, type);
   const names = textLines(facts.name(id), width - indent, type.thing, { role: 'name', of: id });
   const named = continuedWith(names, numbers, width - indent);
   const isDrawn = told.length < (facts.degree.get(id) ?? 0);

@@ -24,7 +24,7 @@ function numberPieces(told: Told, number: number, of: NodeId, width: number, typ
 }
 
 /** The steps that a thing is used in: those with a number as pieces, the others as texts. */
-export function usesOf(
+export function tellingsByNumber(
   facts: Facts,
   of: NodeId,
   told: readonly Told[],
@@ -78,17 +78,17 @@ interface Telling {
 /** At a puzzle: '+ Spice chart, Price list (Notice board)', 'opens 11: Oven safe'. Things that lie together are told together. */
 function puzzleTellings(facts: Facts, told: readonly Told[]): Telling[] {
   const groups: { readonly text: string | undefined; readonly told: Told[] }[] = [];
-  const together = new Map<string, Told[]>();
+  const byPlace = new Map<string, Told[]>();
   for (const one of told) {
     const text = stepTelling(facts, one);
     const key = JSON.stringify([facts.holder(one.other), whereOf(one)]);
-    const before = text === undefined ? together.get(key) : undefined;
+    const before = text === undefined ? byPlace.get(key) : undefined;
     if (before) {
       before.push(one);
       continue;
     }
     const group = { text, told: [one] };
-    if (text === undefined) together.set(key, group.told);
+    if (text === undefined) byPlace.set(key, group.told);
     groups.push(group);
   }
   return groups.map(({ text, told: all }) => {
