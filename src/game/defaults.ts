@@ -48,14 +48,55 @@ export function handsOf(node: GameNode): number {
   return node.kind === 'clue' || node.kind === 'fastener' ? 2 : 1;
 }
 
+/** Minutes of work on a step after which a hint is due: its own, else midway between its likely and its high estimate (common practice, no source). */
+export function hintAfterOf(node: GameNode): number {
+  const { likely, high } = minutesOf(node);
+  return node.hintAfter ?? (likely + high) / 2;
+}
+
+/** How many of it there are for all teams together; undefined where every team has its own. */
+export function sharedOf(node: GameNode): number | undefined {
+  return node.kind === 'tool' || node.kind === 'container' || node.kind === 'place' ? node.shared : undefined;
+}
+
 export interface LessonPlan {
   readonly ages: string;
   readonly pupils: number;
   readonly teams: number;
+  /** Of play alone. */
   readonly minutes: number;
+  /** That a team may have. */
   readonly hints: number;
+  readonly adults: number;
+  /** From when a hint is given until the step is done. */
+  readonly hintMinutes: number;
+  /** That a check by the teacher takes. */
+  readonly checkMinutes: number;
+  readonly talkBefore: number;
+  readonly talkAfter: number;
+  readonly clearUp: number;
 }
 
+/** Minutes and adults: common practice, no source. */
+const USUAL_LESSON: LessonPlan = {
+  ages: '',
+  pupils: 24,
+  teams: 4,
+  minutes: 40,
+  hints: 3,
+  adults: 1,
+  hintMinutes: 1,
+  checkMinutes: 0.5,
+  talkBefore: 5,
+  talkAfter: 5,
+  clearUp: 5,
+};
+
 export function lessonOf(game: Game): LessonPlan {
-  return { ages: '', pupils: 24, teams: 4, minutes: 40, hints: 3, ...game.head.lesson };
+  return { ...USUAL_LESSON, ...game.head.lesson };
+}
+
+/** Pupils of one team: halves up, and nobody plays alone in an empty room. Where a lesson of no teams is given, all are one team. */
+export function teamSize({ pupils, teams }: Pick<LessonPlan, 'pupils' | 'teams'>): number {
+  return Math.max(1, Math.floor(pupils / Math.max(1, teams) + 0.5));
 }

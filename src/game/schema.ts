@@ -33,22 +33,29 @@ const common = {
   hands: z.exactOptional(positive),
   need: z.exactOptional(z.union([z.literal('all'), positive])),
   atMinute: z.exactOptional(minutes),
+  /** Checked or handed over by the teacher: when the work is done, it waits for a free adult. */
+  checked: z.exactOptional(z.boolean()),
+  /** Minutes of work on it after which the teacher gives a hint. */
+  hintAfter: z.exactOptional(minutes),
   leftOut: z.exactOptional(z.boolean()),
   decoy: z.exactOptional(z.boolean()),
   text,
   note: text,
 };
 
+/** So many of it for all teams together; without it every team has its own. */
+const shared = z.exactOptional(positive);
+
 const held = { in: z.exactOptional(id), on: absent };
 const free = { in: absent, on: absent };
 
 export const fileNode = z.discriminatedUnion('kind', [
-  z.looseObject({ ...common, kind: z.literal('place'), ...free }),
-  z.looseObject({ ...common, kind: z.literal('container'), ...held }),
+  z.looseObject({ ...common, kind: z.literal('place'), ...free, shared }),
+  z.looseObject({ ...common, kind: z.literal('container'), ...held, shared }),
   z.looseObject({ ...common, kind: z.literal('fastener'), in: absent, on: id, type: text, code: text }),
   z.looseObject({ ...common, kind: z.literal('key'), ...held }),
   z.looseObject({ ...common, kind: z.literal('clue'), ...held, answer: text }),
-  z.looseObject({ ...common, kind: z.literal('tool'), ...held }),
+  z.looseObject({ ...common, kind: z.literal('tool'), ...held, shared }),
   z.looseObject({ ...common, kind: z.literal('puzzle'), ...free, answer: text }),
   z.looseObject({ ...common, kind: z.literal('prize'), ...held }),
 ]);
@@ -66,6 +73,14 @@ const lesson = z.looseObject({
   teams: z.exactOptional(count),
   minutes: z.exactOptional(minutes),
   hints: z.exactOptional(count),
+  adults: z.exactOptional(count),
+  /** Minutes until a hint that is given ends the step, and that a check by the teacher takes. */
+  hintMinutes: z.exactOptional(minutes),
+  checkMinutes: z.exactOptional(minutes),
+  /** Beside the minutes of play, and in no measure. */
+  talkBefore: z.exactOptional(minutes),
+  talkAfter: z.exactOptional(minutes),
+  clearUp: z.exactOptional(minutes),
 });
 
 const objective = z.looseObject({ id, text: z.string(), code: text });
