@@ -1,9 +1,9 @@
 /** Everything that is printed at once: the chosen sheets in their order, pages numbered right over all. */
 import type { Assessment } from '../findings/assess.ts';
+import { titleOf } from '../words/keep.ts';
 import { CODE_SET, WITHOUT_CODES } from '../words/sheets.ts';
 import { withFoot } from './foot.ts';
 import { type ListName, listOf } from './lists/index.ts';
-import { titleOf } from './lists/page.ts';
 import { contentOf } from './map/content-of.ts';
 import { drawMap, frameOf } from './map/draw-map.ts';
 import { planMap } from './map/plan/plan-map.ts';
@@ -29,7 +29,7 @@ export function* printRun(
     .filter((name): name is ListName => name !== 'map')
     .map((name): Sheet => ({ name, pages: listOf(name, frame) }));
   const text = {
-    title: titleOf(assessment),
+    title: titleOf(assessment.game.head.title),
     codes: options.codes ? CODE_SET : WITHOUT_CODES,
     date: printing.date,
   };

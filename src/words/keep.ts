@@ -1,11 +1,11 @@
 /** What is said about keeping, saving, opening and sharing games. Moments are milliseconds since 1970, as the clock gives them. */
 
-const NAMELESS = 'Game without a title';
+import { TITLE } from './screen.ts';
 
-/** The title that a list or a sentence shows. */
+/** The title that a list, a sentence or a printed page shows. */
 export function titleOf(title: string | undefined): string {
   const written = title?.trim();
-  return written ? written : NAMELESS;
+  return written ? written : TITLE.nameless;
 }
 
 export function copyTitle(title: string | undefined): string {

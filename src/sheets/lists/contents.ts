@@ -4,7 +4,7 @@ import { rowOf } from '../../engine/rows.ts';
 import type { Assessment } from '../../findings/assess.ts';
 import type { FindingWith } from '../../findings/finding.ts';
 import type { NodeId } from '../../game/model.ts';
-import { byFirstUse } from './whereabouts.ts';
+import { byFirstUse } from '../first-use.ts';
 
 export interface BoxEntry {
   readonly box: NodeId;

@@ -4,7 +4,8 @@ import { rowOf } from '../../engine/rows.ts';
 import type { Assessment } from '../../findings/assess.ts';
 import type { NodeId } from '../../game/model.ts';
 import type { Caption } from '../../map/layout.ts';
-import { byFirstUse, whereaboutsOf } from './whereabouts.ts';
+import { byFirstUse } from '../first-use.ts';
+import { whereaboutsOf } from './whereabouts.ts';
 
 export interface SpotEntry {
   /** Told apart, because a node may have the id of a caption. */

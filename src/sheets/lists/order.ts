@@ -5,9 +5,9 @@ import type { NodeId } from '../../game/model.ts';
 import { rescueLine } from '../../words/lift.ts';
 import { orderOfPlayLines, type PlayLine } from '../../words/order.ts';
 import type { Sentence } from '../../words/sentence.ts';
+import { byFirstUse } from '../first-use.ts';
 import type { SheetOptions } from '../sheet.ts';
 import { noteOf } from './notes.ts';
-import { byFirstUse } from './whereabouts.ts';
 
 export interface StepEntry {
   readonly line: PlayLine;

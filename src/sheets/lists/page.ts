@@ -1,8 +1,8 @@
 /** A list on its pages: title, what the list is for, columns, and a margin left free for pencil notes. */
 import type { Assessment } from '../../findings/assess.ts';
 import { lessonOf } from '../../game/defaults.ts';
+import { titleOf } from '../../words/keep.ts';
 import { COLUMNS, CONTINUED } from '../../words/lists.ts';
-import { TITLE } from '../../words/screen.ts';
 import type { Sentence } from '../../words/sentence.ts';
 import { lessonText, SHEET_TITLES } from '../../words/sheets.ts';
 import type { Drawing, Mark } from '../drawing.ts';
@@ -80,12 +80,6 @@ function stacked(strips: readonly Strip[], top: number): Mark[] {
 
 const space = (height: number): Strip => ({ height, marks: [] });
 
-/** A game cannot be put on paper without its name; one without a title says so. */
-export function titleOf({ game }: Assessment): string {
-  const title = game.head.title?.trim() ?? '';
-  return title === '' ? TITLE.nameless : title;
-}
-
 const TITLE_TYPE = { size: 17, leading: 21 } as const;
 const LESSON_TYPE = { size: 9, ink: 'second' } as const;
 
@@ -98,7 +92,7 @@ function headStrips({ name, intro }: ListContent, { assessment, options, paper }
     { x: right, y: 15 },
     { ...LESSON_TYPE, align: 'end' },
   );
-  const game = prose([{ strong: titleOf(assessment) }], left, wide, TEXT);
+  const game = prose([{ strong: titleOf(assessment.game.head.title) }], left, wide, TEXT);
   const paragraphs = intro.flatMap((text) => [
     space(5),
     ...prose(text, left, wide, { ...SMALL, ink: 'second' }),

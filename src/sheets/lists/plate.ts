@@ -7,10 +7,10 @@ import { lockText, NOTHING_TO_SET } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
 import type { Mark, TextMark } from '../drawing.ts';
 import type { Strip } from '../flow.ts';
+import type { Setting } from '../locks.ts';
 import { movedDown, rectangle, rule, textMark } from '../marks.ts';
 import { prose } from '../prose.ts';
 import { lockSign, type SignName } from '../signs.ts';
-import type { Setting } from './codes.ts';
 import { space } from './parts.ts';
 import { CODE, SMALL, TEXT } from './type.ts';
 

@@ -1,9 +1,7 @@
-/** Where things are before the game begins, and in which order they are first used. */
+/** Where things are before the game begins. */
 import { parentInUse } from '../../engine/left-out.ts';
-import type { Index } from '../../engine/measures.ts';
 import { rowOf } from '../../engine/rows.ts';
 import type { Assessment } from '../../findings/assess.ts';
-import { byCodePoint } from '../../game/compare.ts';
 import type { NodeId } from '../../game/model.ts';
 import type { Caption } from '../../map/layout.ts';
 
@@ -38,23 +36,4 @@ export function whereaboutsOf({ game, network, context }: Assessment, id: NodeId
 export function nearestOf(whereabouts: Whereabouts): Whereabouts {
   const [nearest] = whereabouts.holders;
   return nearest === undefined ? whereabouts : { holders: [nearest], caption: undefined, givenBy: [] };
-}
-
-/**
- * Compares by first use: the number of the step that a thing is, of a lock on it, or of the first that it is needed for.
- * What has none comes last; then by name, then id.
- */
-export function byFirstUse({ network, measures }: Assessment): (a: Index, b: Index) => number {
-  const numberOf = (node: Index) => measures.number[node] || Number.POSITIVE_INFINITY;
-  const use = network.ids.map((_, node) => {
-    let first = numberOf(node);
-    for (const lock of rowOf(network.fasteners, node)) first = Math.min(first, numberOf(lock));
-    for (const target of rowOf(network.outs, node)) first = Math.min(first, numberOf(target));
-    return first;
-  });
-  return (a, b) => {
-    const [first = 0, second = 0] = [use[a], use[b]];
-    if (first !== second) return first - second;
-    return byCodePoint(network.names[a] ?? '', network.names[b] ?? '') || a - b;
-  };
 }

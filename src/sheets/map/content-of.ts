@@ -2,7 +2,7 @@
 import type { Assessment } from '../../findings/assess.ts';
 import { byCodePoint } from '../../game/compare.ts';
 import type { NodeId } from '../../game/model.ts';
-import { byFirstUse } from '../lists/whereabouts.ts';
+import { byFirstUse } from '../first-use.ts';
 import type { SheetOptions } from '../sheet.ts';
 import { type Facts, factsOf } from './content/facts.ts';
 import { rescueNotes } from './content/rescue.ts';

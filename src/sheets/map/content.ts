@@ -1,31 +1,56 @@
-/** What the facilitator map says, before anything has a size or a place: bars of the spine, trays as rows, links. */
+/** What the facilitator map says, before anything has a place: bars of the spine, trays as rows, links, rescue lines, and what of it can be measured. */
 import type { LinkId, NodeId } from '../../game/model.ts';
 import type { Caption } from '../../map/layout.ts';
+import type { MeasuredBar, MeasuredTray, Metrics } from './measured.ts';
 
 /** A line of a tray. `depth`: 0 in what stands by itself, one more in each box. */
-export type Row =
-  /** Upper wall and name of a place, box or group. `continued`: it began in a part of the tray before this one. */
-  | {
-      readonly row: 'head';
-      readonly id: NodeId | Caption;
-      readonly depth: number;
-      readonly continued: boolean;
-    }
+export type TrayRow =
+  | Opening
   | { readonly row: 'lock'; readonly id: NodeId; readonly depth: number }
   | { readonly row: 'thing'; readonly id: NodeId; readonly depth: number }
-  /** Lower wall. `continues`: the rest is in a later part of the tray. */
+  /** Lower wall; without an id under what shares a caption. `continues`: the rest is in a later part of the tray. */
   | {
       readonly row: 'foot';
-      readonly id: NodeId | Caption;
+      readonly id: NodeId | undefined;
       readonly depth: number;
       readonly continues: boolean;
     };
+
+/** Upper wall with a name. `continued`: it began in a part of the tray before this one. */
+export type Opening =
+  /** Of a place or box. */
+  | { readonly row: 'head'; readonly id: NodeId; readonly depth: number; readonly continued: boolean }
+  /** Of what shares a caption: it is no node, and no id is taken for it. */
+  | {
+      readonly row: 'caption';
+      readonly caption: Caption;
+      readonly depth: number;
+      readonly continued: boolean;
+    };
+
+export function isOpening(row: TrayRow): row is Opening {
+  return row.row === 'head' || row.row === 'caption';
+}
+
+/** A row that a node has to itself: no caption, no lower wall, and nothing that is continued from an earlier part. */
+export function isOwnRow(row: TrayRow): row is Exclude<TrayRow, { row: 'caption' | 'foot' }> {
+  return row.row === 'lock' || row.row === 'thing' || (row.row === 'head' && !row.continued);
+}
 
 /** What stands by itself beside the spine: a place, a box on the tables, or what shares a caption; all of it, or a part of one too long for a page. */
 export interface Tray {
   /** Unique on all pages. */
   readonly key: string;
-  readonly rows: readonly Row[];
+  readonly rows: readonly TrayRow[];
+  /** Where it was cut from; undefined for all of a tray. */
+  readonly cutFrom?: CutFrom;
+}
+
+export interface CutFrom {
+  /** Key of the whole tray. */
+  readonly whole: string;
+  /** How many rows of the whole come before this part. */
+  readonly before: number;
 }
 
 export interface PageLink {
@@ -48,32 +73,6 @@ export interface Told {
 
 /** By the node at which it is told. */
 export type Tellings = ReadonlyMap<NodeId, readonly Told[]>;
-
-/** Sizes in points. */
-export interface Metrics {
-  /** Type size. */
-  readonly size: number;
-  readonly trayWidth: number;
-  readonly barWidth: number;
-  readonly noteWidth: number;
-}
-
-/** Heights in points, from the upper edge of the whole. */
-export interface Measured {
-  readonly height: number;
-  /** Where a line leaves or arrives, for each node that is drawn in it: the middle of the first line of its row. */
-  readonly ends: ReadonlyMap<NodeId, number>;
-}
-
-export interface MeasuredTray extends Measured {
-  /** Where each row begins, and at the end the lower edge of the last: one more than there are rows. */
-  readonly tops: readonly number[];
-}
-
-export interface MeasuredBar extends Measured {
-  /** Heights at which lines may arrive and leave on either side, top to bottom; and anywhere between the first and the last. */
-  readonly entries: readonly number[];
-}
 
 /** A rescue line, for one step or for several that share it. */
 export interface RescueNote {

@@ -79,7 +79,7 @@ export function drawMap(
   const heading = headingOf(facts.assessment, options);
   const width = paper.width - 2 * paper.margin;
   const continuations = continuationsOf(plan);
-  const steps = plan.left.flatMap((note) => note.steps.map(facts.number)).sort((a, b) => a - b);
+  const steps = plan.unplaced.flatMap((note) => note.steps.map(facts.number)).sort((a, b) => a - b);
   return plan.pages.map((page, i) => {
     const marks = pageMarks(content, plan, page, continuations);
     const head = headingMarks(heading, paper.margin, width, i === 0);
@@ -147,33 +147,31 @@ function partMarks(
 
 interface Located {
   readonly tray: Tray;
+  /** Rows of the whole before it. */
+  readonly before: number;
   readonly page: number;
   readonly side: Side | undefined;
 }
 
-/** Where each part of a tray that was cut goes on: parts of one begin with the same head. */
+/** Where each part of a tray that was cut goes on. */
 function continuationsOf({ pages }: MapPlan): Map<Tray, Continuation> {
   const parts = new Map<string, Located[]>();
   for (const [i, page] of pages.entries()) {
-    for (const [h, { trays }] of page.parts.entries()) {
-      for (const { tray } of trays) {
-        const id = tray.rows[0]?.id ?? '';
-        const list = parts.get(id) ?? [];
-        list.push({
-          tray,
-          page: i + 1,
-          side: page.parts.length > 1 ? (h === 0 ? 'left' : 'right') : undefined,
-        });
-        parts.set(id, list);
+    for (const [h, part] of page.parts.entries()) {
+      const side = page.parts.length > 1 ? (h === 0 ? 'left' : 'right') : undefined;
+      for (const { tray } of part.trays) {
+        if (!tray.cutFrom) continue;
+        const { whole, before } = tray.cutFrom;
+        const list = parts.get(whole) ?? [];
+        list.push({ tray, before, page: i + 1, side });
+        parts.set(whole, list);
       }
     }
   }
   const found = new Map<Tray, Continuation>();
   for (const list of parts.values()) {
+    list.sort((a, b) => a.before - b.before);
     for (const [i, part] of list.entries()) {
-      const isContinued = part.tray.rows.some((row) => row.row === 'head' && row.continued);
-      const continues = part.tray.rows.some((row) => row.row === 'foot' && row.continues);
-      if (!isContinued && !continues) continue;
       found.set(part.tray, {
         from: continuedFrom(placeOf(part, list[i - 1])),
         on: continuedOn(placeOf(part, list[i + 1])),

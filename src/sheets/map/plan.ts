@@ -2,7 +2,8 @@
 import type { LinkId, NodeId } from '../../game/model.ts';
 import type { Side } from '../../map/layout.ts';
 import type { Spot } from '../drawing.ts';
-import type { Metrics, RescueNote, Tellings, Tray } from './content.ts';
+import type { RescueNote, Tellings, Tray } from './content.ts';
+import type { Metrics } from './measured.ts';
 
 export interface PlacedBar {
   readonly id: NodeId;
@@ -56,7 +57,7 @@ export interface MapPlan {
   readonly pages: readonly PlannedPage[];
   readonly told: Tellings;
   /** Rescue lines that found no room beside their steps; the list of the order of play has them. */
-  readonly left: readonly RescueNote[];
+  readonly unplaced: readonly RescueNote[];
 }
 
 /** What a plan is made for. */

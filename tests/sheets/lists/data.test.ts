@@ -2,12 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../../src/findings/assess.ts';
-import { lockEntries } from '../../../src/sheets/lists/codes.ts';
 import { boxEntries } from '../../../src/sheets/lists/contents.ts';
 import { spotEntries } from '../../../src/sheets/lists/hidden.ts';
 import { noteOf } from '../../../src/sheets/lists/notes.ts';
 import { orderList } from '../../../src/sheets/lists/order.ts';
 import { whereaboutsOf } from '../../../src/sheets/lists/whereabouts.ts';
+import { lockEntries } from '../../../src/sheets/locks.ts';
 import { plain } from '../../../src/words/sentence.ts';
 import { gameOf } from '../../game-of.ts';
 import { gameOf as exampleOf } from '../../games/example.ts';

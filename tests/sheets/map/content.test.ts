@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { assess } from '../../../src/findings/assess.ts';
 import type { Game } from '../../../src/game/model.ts';
-import type { Told } from '../../../src/sheets/map/content.ts';
+import type { Told, TrayRow } from '../../../src/sheets/map/content.ts';
 import { contentOf } from '../../../src/sheets/map/content-of.ts';
 import { barFigure } from '../../../src/sheets/map/measure/bar.ts';
 import type { Figure } from '../../../src/sheets/map/measure/figure.ts';
@@ -17,6 +17,11 @@ const METRICS = { size: 9, trayWidth: 184, barWidth: 130, noteWidth: 80 };
 
 const content = (game: Game, options: Partial<SheetOptions> = {}) =>
   contentOf(assess(game), { ...ALL_ON, ...options });
+
+function said(row: TrayRow): string {
+  const of = row.row === 'caption' ? row.caption : row.id;
+  return of === undefined ? row.row : `${row.row} ${of}`;
+}
 
 const textsOf = ({ marks }: Figure) => marks.flatMap((mark) => (mark.mark === 'text' ? [mark.text] : []));
 
@@ -41,7 +46,7 @@ test('what lies in a place or box are rows of one tray, locks first, boxes last'
   const { trays, bars, links } = content(two);
   expect(bars).toEqual(['sum']);
   expect(links.map(({ id }) => id)).toEqual(['list>sum', 'sum>number', 'tag>padlock']);
-  expect(trays.map(({ rows }) => rows.map(({ row, id, depth }) => `${row} ${id} ${depth}`))).toEqual([
+  expect(trays.map(({ rows }) => rows.map((row) => `${said(row)} ${row.depth}`))).toEqual([
     [
       'head shelf 0',
       'thing list 0',
@@ -65,10 +70,71 @@ test('what lies in nothing shares a caption: in hand, or given by one puzzle', (
     ],
     ['card>ask', 'ask>cup', 'lens>ask'],
   );
-  expect(content(game).trays.map(({ rows }) => rows.map(({ row, id }) => `${row} ${id}`))).toEqual([
-    ['head hand', 'thing card', 'thing lens', 'foot hand'],
-    ['head given', 'thing cup', 'foot given'],
+  expect(content(game).trays.map(({ rows }) => rows.map(said))).toEqual([
+    ['caption hand', 'thing card', 'thing lens', 'foot'],
+    ['caption given', 'thing cup', 'foot'],
   ]);
+});
+
+test('no id is taken for a caption', () => {
+  const game = gameOf(
+    [
+      { id: 'hand', kind: 'place', name: 'First drawer' },
+      { id: 'given', kind: 'container', name: 'Second drawer' },
+      { id: 'tables', kind: 'container', name: 'Third drawer', in: 'hand' },
+      { id: '__proto__', kind: 'puzzle', name: 'Hand over' },
+      { id: 'constructor', kind: 'clue', name: 'Card' },
+      { id: 'caption hand', kind: 'prize', name: 'Cup' },
+    ],
+    ['constructor>__proto__', '__proto__>caption hand'],
+  );
+  const { facts, trays } = content(game);
+  expect(trays.map(({ rows }) => rows.map(said).join(', ')).sort()).toEqual([
+    'caption given, thing caption hand, foot',
+    'caption hand, thing constructor, foot',
+    'head given, foot given',
+    'head hand, head tables, foot tables, foot hand',
+  ]);
+  expect(new Set(trays.map(({ key }) => key)).size).toBe(4);
+  const marks = trays.flatMap((tray) => [...trayFigure(facts, tray, 'left', 9, 184, new Map()).marks]);
+  const areas = marks.flatMap((mark) => (mark.mark === 'area' && mark.role !== 'step' ? [mark] : []));
+  expect(areas.map(({ role, of }) => `${role} ${of ?? ''}`.trim()).sort()).toEqual([
+    'container given',
+    'container tables',
+    'group',
+    'group',
+    'place hand',
+  ]);
+  const texts = trays.flatMap((tray) => textsOf(trayFigure(facts, tray, 'left', 9, 184, new Map())));
+  for (const text of [
+    'First drawer',
+    'Second drawer',
+    'Third drawer',
+    'In hand from the start',
+    'Given by the teacher',
+  ]) {
+    expect(
+      texts.filter((one) => one === text),
+      text,
+    ).toHaveLength(1);
+  }
+});
+
+test('parts of a tray keep the rows of the whole, each once, however often it is cut', () => {
+  const [shelf] = content(two).trays;
+  if (!shelf) throw new Error('There is no tray.');
+  const [above, rest] = content(two).cut(shelf, 2);
+  // Two heads say there that it goes on.
+  const [middle, below] = content(two).cut(rest, 2);
+  expect([above, middle, below].map(({ cutFrom }) => cutFrom)).toEqual(
+    [0, 2, 3].map((before) => ({ whole: shelf.key, before })),
+  );
+  expect([above, middle, below].map(({ rows }) => rows.map(said).join(', '))).toEqual([
+    'head shelf, thing list, foot shelf',
+    'head shelf, head chest, foot chest, foot shelf',
+    'head shelf, head chest, lock padlock, thing gold, foot chest, foot shelf',
+  ]);
+  expect(new Set([shelf, above, rest, middle, below].map(({ key }) => key)).size).toBe(5);
 });
 
 test('a tray is cut between rows, with the heads and feet of what is open', () => {
@@ -76,7 +142,7 @@ test('a tray is cut between rows, with the heads and feet of what is open', () =
   const [shelf] = trays;
   if (!shelf) throw new Error('There is no tray.');
   const [above, below] = cut(shelf, 4);
-  expect(above.rows.map(({ row, id }) => `${row} ${id}`)).toEqual([
+  expect(above.rows.map(said)).toEqual([
     'head shelf',
     'thing list',
     'head chest',
@@ -85,7 +151,7 @@ test('a tray is cut between rows, with the heads and feet of what is open', () =
     'foot shelf',
   ]);
   expect(above.rows.flatMap((row) => (row.row === 'foot' ? [row.continues] : []))).toEqual([true, true]);
-  expect(below.rows.map(({ row, id }) => `${row} ${id}`)).toEqual([
+  expect(below.rows.map(said)).toEqual([
     'head shelf',
     'head chest',
     'thing gold',

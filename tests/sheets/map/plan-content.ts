@@ -1,6 +1,7 @@
 /** Contents of a map for tests of its plan: rows of fixed height by the size of the type; what is told adds lines. */
 import type { LinkId, NodeId } from '../../../src/game/model.ts';
-import type { MapContent, PageLink, Row, Tray } from '../../../src/sheets/map/content.ts';
+import { cutTray } from '../../../src/sheets/map/content/trays.ts';
+import { isOwnRow, type MapContent, type PageLink, type TrayRow } from '../../../src/sheets/map/content.ts';
 
 export interface Box {
   readonly id: NodeId;
@@ -9,33 +10,13 @@ export interface Box {
   readonly boxes?: readonly Box[];
 }
 
-function rowsOf(box: Box, depth: number): Row[] {
+function rowsOf(box: Box, depth: number): TrayRow[] {
   return [
     { row: 'head', id: box.id, depth, continued: false },
-    ...(box.locks ?? []).map((id): Row => ({ row: 'lock', id, depth })),
-    ...(box.things ?? []).map((id): Row => ({ row: 'thing', id, depth })),
+    ...(box.locks ?? []).map((id): TrayRow => ({ row: 'lock', id, depth })),
+    ...(box.things ?? []).map((id): TrayRow => ({ row: 'thing', id, depth })),
     ...(box.boxes ?? []).flatMap((inner) => rowsOf(inner, depth + 1)),
     { row: 'foot', id: box.id, depth, continues: false },
-  ];
-}
-
-/** Heads that are open before a row, outermost first. */
-function openBefore(rows: readonly Row[], before: number) {
-  const open: Extract<Row, { row: 'head' }>[] = [];
-  for (const row of rows.slice(0, before)) {
-    if (row.row === 'head') open.push(row);
-    if (row.row === 'foot') open.pop();
-  }
-  return open;
-}
-
-function cut(tray: Tray, before: number): readonly [Tray, Tray] {
-  const open = openBefore(tray.rows, before);
-  const feet = [...open].reverse().map(({ id, depth }): Row => ({ row: 'foot', id, depth, continues: true }));
-  const heads = open.map((head): Row => ({ ...head, continued: true }));
-  return [
-    { key: `${tray.key}+`, rows: [...tray.rows.slice(0, before), ...feet] },
-    { key: `${tray.key}-`, rows: [...heads, ...tray.rows.slice(before)] },
   ];
 }
 
@@ -77,15 +58,16 @@ export function contentOf({ bars, trays, pairs, lines, rescued = [] }: Sketch): 
           y += 0.5 * size;
           continue;
         }
+        if (row.row === 'caption') throw new Error('No sketch has a caption.');
         const references = told.get(row.id)?.length ?? 0;
         const count = linesAt(row.id) + Math.max(0, references - 1);
-        if (!(row.row === 'head' && row.continued)) ends.set(row.id, y + 0.9 * size);
+        if (isOwnRow(row)) ends.set(row.id, y + 0.9 * size);
         y += 1.25 * size * count + (row.row === 'thing' ? 0.2 : 0.5) * size;
       }
       return { height: y, ends, tops: [...tops, y] };
     },
     leastBarWidth: (_, size) => 6 * size,
     measureNote: (_, { size }) => 3 * 1.2 * Math.max(7.5, size - 1),
-    cut,
+    cut: cutTray,
   };
 }

@@ -1,5 +1,5 @@
 /** What holds for every plan of a map, looked at from outside: positions and measures only. */
-import type { MapContent } from '../../../src/sheets/map/content.ts';
+import { isOwnRow, type MapContent } from '../../../src/sheets/map/content.ts';
 import type { Frame, MapPlan, PlannedLine, PlannedPage, PlannedPart } from '../../../src/sheets/map/plan.ts';
 
 interface Rectangle {
@@ -161,15 +161,13 @@ function presenceFaults(content: MapContent, plan: MapPlan): string[] {
   const parts = plan.pages.flatMap((page) => page.parts);
   const rowsOf = (trays: readonly { readonly rows: MapContent['trays'][number]['rows'] }[]) =>
     trays
-      .flatMap(({ rows }) =>
-        rows.filter((row) => row.row !== 'foot' && !(row.row === 'head' && row.continued)),
-      )
+      .flatMap(({ rows }) => rows.filter(isOwnRow))
       .map((row) => `${row.row} ${row.id}`)
       .sort();
   const same = (a: readonly string[], b: readonly string[]) => JSON.stringify(a) === JSON.stringify(b);
   const notes = [
     ...parts.flatMap((part) => part.notes.map(({ note }) => note.key)),
-    ...plan.left.map((note) => note.key),
+    ...plan.unplaced.map((note) => note.key),
   ];
   return [
     ...(same(rowsOf(content.trays), rowsOf(parts.flatMap((part) => part.trays.map(({ tray }) => tray))))

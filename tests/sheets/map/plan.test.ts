@@ -22,7 +22,7 @@ function plansOf(content: MapContent, frame: Frame): MapPlan[] {
 }
 
 const lastOf = (content: MapContent, frame: Frame) =>
-  plansOf(content, frame).at(-1) ?? { pages: [], told: new Map(), left: [] };
+  plansOf(content, frame).at(-1) ?? { pages: [], told: new Map(), unplaced: [] };
 
 describe('on random games', () => {
   for (const orientation of ['portrait', 'landscape'] as const) {
@@ -85,7 +85,7 @@ describe('what a page is given', () => {
 
   test('rescue lines stand beside their steps as long as there is room, and are named where there is none', () => {
     const few = lastOf(inTurn(6, 6), frameOf('portrait'));
-    expect(few.left).toEqual([]);
+    expect(few.unplaced).toEqual([]);
     const [part] = few.pages[0]?.parts ?? [];
     for (const { note, y } of part?.notes ?? []) {
       const bar = part?.bars.find(({ id }) => id === note.key);
@@ -94,7 +94,7 @@ describe('what a page is given', () => {
     const content = inTurn(3, 3);
     const tall = { ...content, measureNote: () => 400 };
     const crowded = lastOf(tall, frameOf('portrait'));
-    expect(crowded.left).toHaveLength(2);
+    expect(crowded.unplaced).toHaveLength(2);
     expect(faultsOf(tall, crowded, frameOf('portrait'))).toEqual([]);
   });
 

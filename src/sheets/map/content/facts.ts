@@ -11,7 +11,7 @@ import { minutes } from '../../../words/numbers.ts';
 import { sayer } from '../../../words/say.ts';
 import { plain, type Sentence } from '../../../words/sentence.ts';
 import { NOTES } from '../../../words/sheet-map.ts';
-import { type LockEntry, lockEntries } from '../../lists/codes.ts';
+import { type LockEntry, lockEntries } from '../../locks.ts';
 import type { SheetOptions } from '../../sheet.ts';
 import type { RescueNote } from '../content.ts';
 

@@ -3,8 +3,8 @@ import { rowOf } from '../../../engine/rows.ts';
 import type { Assessment } from '../../../findings/assess.ts';
 import type { NodeId } from '../../../game/model.ts';
 import type { Caption } from '../../../map/layout.ts';
-import { byFirstUse } from '../../lists/whereabouts.ts';
-import type { Row, Tray } from '../content.ts';
+import { byFirstUse } from '../../first-use.ts';
+import { isOpening, type Opening, type Tray, type TrayRow } from '../content.ts';
 
 /** In the order of first use. Locks first, in the order of play, then things, then boxes, each by first use. */
 export function traysOf(assessment: Assessment): Tray[] {
@@ -12,7 +12,7 @@ export function traysOf(assessment: Assessment): Tray[] {
   const byUse = byFirstUse(assessment);
   const sorted = (items: Iterable<number>) => [...items].sort(byUse);
 
-  const fill = (rows: Row[], index: number, depth: number): void => {
+  const fill = (rows: TrayRow[], index: number, depth: number): void => {
     const id = context.idOf(index);
     rows.push({ row: 'head', id, depth, continued: false });
     const locks = [...rowOf(network.fasteners, index)].sort((a, b) => rank(a) - rank(b) || a - b);
@@ -27,56 +27,73 @@ export function traysOf(assessment: Assessment): Tray[] {
   const rank = (lock: number) => measures.number[lock] || Number.POSITIVE_INFINITY;
 
   const trays: Tray[] = [];
-  const groups = new Map<string, { readonly caption: Caption; readonly ids: NodeId[] }>();
+  const groups = new Map<string, Group>();
   for (const index of sorted(network.ids.keys())) {
     if ((network.parent[index] ?? -1) >= 0) continue;
     const kind = context.kindOf(index);
     const id = context.idOf(index);
     if (kind === 'place' || kind === 'container') {
-      const rows: Row[] = [];
+      const rows: TrayRow[] = [];
       fill(rows, index, 0);
-      trays.push({ key: id, rows });
+      trays.push({ key: `node ${id}`, rows });
     } else if (kind !== 'puzzle' && kind !== 'fastener') {
       const giver = Array.from(rowOf(network.needs, index)).find((need) => context.kindOf(need) === 'puzzle');
-      const caption = giver === undefined ? 'hand' : 'given';
-      const key = giver === undefined ? caption : `${caption} ${context.idOf(giver)}`;
+      const key = giver === undefined ? 'hand' : `given ${context.idOf(giver)}`;
       let group = groups.get(key);
       if (!group) {
-        group = { caption, ids: [] };
+        group = groupOf(giver === undefined ? 'hand' : 'given');
         groups.set(key, group);
-        trays.push({ key: `caption ${key}`, rows: groupRows(group.caption, group.ids) });
+        trays.push({ key, rows: group.rows });
       }
-      group.ids.push(id);
+      group.add(id);
     }
   }
-  // The rows of a group are known once all that is in it has been met.
-  return trays.map((tray) => {
-    const group = groups.get(tray.key.replace(/^caption /, ''));
-    return group && tray.key.startsWith('caption ')
-      ? { key: tray.key, rows: groupRows(group.caption, group.ids) }
-      : tray;
-  });
+  return trays;
 }
 
-function groupRows(caption: Caption, ids: readonly NodeId[]): Row[] {
-  return [
-    { row: 'head', id: caption, depth: 0, continued: false },
-    ...ids.map((id): Row => ({ row: 'thing', id, depth: 0 })),
-    { row: 'foot', id: caption, depth: 0, continues: false },
+interface Group {
+  readonly rows: readonly TrayRow[];
+  readonly add: (id: NodeId) => void;
+}
+
+function groupOf(caption: Caption): Group {
+  const rows: TrayRow[] = [
+    { row: 'caption', caption, depth: 0, continued: false },
+    { row: 'foot', id: undefined, depth: 0, continues: false },
   ];
+  return { rows, add: (id) => rows.splice(-1, 0, { row: 'thing', id, depth: 0 }) };
 }
 
 /** Two trays of one: all rows before the given one, and the rest, each with the heads and feet of what is open there. */
-export function cutTray({ key, rows }: Tray, before: number): readonly [Tray, Tray] {
-  const open: Extract<Row, { row: 'head' }>[] = [];
-  for (const row of rows.slice(0, before)) {
-    if (row.row === 'head') open.push(row);
+export function cutTray(
+  { key, rows, cutFrom = { whole: key, before: 0 } }: Tray,
+  before: number,
+): readonly [Tray, Tray] {
+  const above = rows.slice(0, before);
+  const open: Opening[] = [];
+  for (const row of above) {
+    if (isOpening(row)) open.push(row);
     else if (row.row === 'foot') open.pop();
   }
-  const feet = [...open].reverse().map(({ id, depth }): Row => ({ row: 'foot', id, depth, continues: true }));
-  const heads = open.map(({ id, depth }): Row => ({ row: 'head', id, depth, continued: true }));
+  const feet = open.map((row): TrayRow => {
+    const id = row.row === 'head' ? row.id : undefined;
+    return { row: 'foot', id, depth: row.depth, continues: true };
+  });
+  const heads = open.map((row): TrayRow => ({ ...row, continued: true }));
+  const { whole, before: start } = cutFrom;
   return [
-    { key: `${key}<${before}`, rows: [...rows.slice(0, before), ...feet] },
-    { key: `${key}>${before}`, rows: [...heads, ...rows.slice(before)] },
+    partOf(whole, start, [...above, ...feet.reverse()]),
+    partOf(whole, start + above.filter(isOfWhole).length, [...heads, ...rows.slice(before)]),
   ];
+}
+
+/** Not made by a cut. */
+function isOfWhole(row: TrayRow): boolean {
+  return row.row === 'foot' ? !row.continues : !(isOpening(row) && row.continued);
+}
+
+/** A tray may be cut at different rows on different plans: its parts are told apart by where they begin and end. */
+function partOf(whole: string, before: number, rows: readonly TrayRow[]): Tray {
+  const end = before + rows.filter(isOfWhole).length;
+  return { key: `${before}-${end} ${whole}`, rows, cutFrom: { whole, before } };
 }

@@ -3,13 +3,13 @@ import type { Assessment } from '../../../findings/assess.ts';
 import { lessonOf } from '../../../game/defaults.ts';
 import { wrap } from '../../../type/text.ts';
 import { findingHeadline } from '../../../words/findings/index.ts';
+import { titleOf } from '../../../words/keep.ts';
 import { sentence } from '../../../words/say.ts';
 import type { Sentence } from '../../../words/sentence.ts';
 import { EMPTY, leftOut, STOP_BAND } from '../../../words/sheet-map.ts';
 import { lessonText } from '../../../words/sheets.ts';
 import { verdictOf } from '../../../words/verdict.ts';
 import type { Mark, TextMark } from '../../drawing.ts';
-import { titleOf } from '../../lists/page.ts';
 import { movedDown, rectangle, rule, textMark } from '../../marks.ts';
 import { prose } from '../../prose.ts';
 import type { SheetOptions } from '../../sheet.ts';
@@ -36,7 +36,7 @@ export function headingOf(assessment: Assessment, { codes }: SheetOptions): Head
   const hasStopped = verdict.tone === 'stops';
   const reasons = stops.slice(0, REASONS).map((finding) => findingHeadline(game, finding));
   return {
-    title: titleOf(assessment),
+    title: titleOf(game.head.title),
     lesson: lessonText(lesson),
     verdict: game.nodes.size === 0 ? [EMPTY] : hasStopped ? [] : verdict.first,
     stop: hasStopped

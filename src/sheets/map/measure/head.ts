@@ -29,19 +29,13 @@ const STEP_INSET = 0.85;
 const TOP = 0.5;
 const BOTTOM = 0.3;
 
-const CAPTIONS: ReadonlySet<string> = new Set<Caption>(['tables', 'hand', 'given']);
-
-export function isCaption(id: string, facts: Facts): id is Caption {
-  return CAPTIONS.has(id) && facts.node(id) === undefined;
+/** Of 'continued from page 2'; under a caption it belongs to no node. */
+export function continuedLook(id: NodeId | undefined) {
+  return { role: 'note', ink: 'second', ...(id !== undefined && { of: id }) } as const;
 }
 
-/** Of 'continued from page 2': a caption is no node that it could belong to. */
-export function continuedLook(id: NodeId | Caption, facts: Facts) {
-  return { role: 'note', ink: 'second', ...(!isCaption(id, facts) && { of: id }) } as const;
-}
-
-export interface HeadRow {
-  readonly id: NodeId | Caption;
+interface HeadRow {
+  readonly id: NodeId;
   readonly depth: number;
   /** 'continued from page 2'; empty when it is not. */
   readonly continued: string;
@@ -63,23 +57,20 @@ export function headRow(
   const { left, right } = walls.at(depth);
   const pad = PAD * size;
   const inset = STEP_INSET * size;
-  const isCaptioned = isCaption(id, facts);
   const isLeft = walls.side === 'left';
-  const step =
-    !isCaptioned && continued === '' && facts.isStep(id) ? stepPiece(facts.number(id), type, id) : undefined;
+  const step = continued === '' && facts.isStep(id) ? stepPiece(facts.number(id), type, id) : undefined;
   const stepRoom = step ? inset - pad + step.width + type.gap : 0;
   const room = right - left - 2 * pad - stepRoom;
   const row = { id, depth, continued };
   const minutes = step ? timePiece(facts, id, type) : undefined;
   const besideRoom = room - (minutes ? minutes.width + type.gap : 0);
   const beside = titleLines(facts, row, besideRoom, undefined, type);
-  const isTorn = widestWord(titleOf(facts, id), type.name) > besideRoom;
+  const isTorn = widestWord(facts.name(id), type.name) > besideRoom;
   const below = titleLines(facts, row, room, minutes && facts.minutes(id), type);
   const isBeside = beside.length <= below.length && !isTorn;
   const lines = [...(isBeside ? beside : below), ...underLines(facts, row, told, room, type)];
   const x = left + pad + (isLeft ? 0 : stepRoom);
-  // Where it goes on is not known when it is measured.
-  const kept = continued === '' ? 0 : continuedRoom(room, type) - wrap(continued, room, type.note).length;
+  const kept = keptFor(continued, room, type);
   const middle = TOP * size + type.line / 2;
   const marks: Mark[] = stacked(lines, x, middle, type);
   if (step) {
@@ -98,8 +89,34 @@ export function headRow(
   };
 }
 
-function titleOf(facts: Facts, id: NodeId | Caption): string {
-  return isCaption(id, facts) ? fieldCaption(id) : facts.name(id);
+/** The caption that things share, which is no step and has nothing to tell. */
+export function captionRow(
+  {
+    caption,
+    depth,
+    continued,
+  }: { readonly caption: Caption; readonly depth: number; readonly continued: string },
+  walls: TrayWalls,
+  type: Type,
+): RowFigure {
+  const { size } = type;
+  const { left, right } = walls.at(depth);
+  const pad = PAD * size;
+  const room = right - left - 2 * pad;
+  const lines = [
+    ...textLines(fieldCaption(caption), room, type.name, { role: 'plain' }),
+    ...textLines(continued, room, type.note, continuedLook(undefined)),
+  ];
+  const kept = keptFor(continued, room, type);
+  return {
+    height: TOP * size + (lines.length + kept) * type.line + BOTTOM * size,
+    marks: stacked(lines, left + pad, TOP * size + type.line / 2, type),
+  };
+}
+
+/** Lines kept free: where a tray goes on is not known when it is measured. */
+function keptFor(continued: string, width: number, type: Type): number {
+  return continued === '' ? 0 : continuedRoom(width, type) - wrap(continued, width, type.note).length;
 }
 
 /** The name, and behind it or below it what is remarked of it. */
@@ -111,8 +128,7 @@ function titleLines(
   type: Type,
 ): Line[] {
   const { id } = row;
-  const look = isCaption(id, facts) ? ({ role: 'plain' } as const) : ({ role: 'name', of: id } as const);
-  const names = textLines(titleOf(facts, id), width, type.name, look);
+  const names = textLines(facts.name(id), width, type.name, { role: 'name', of: id });
   return continuedWith(names, notePieces(minutes, remarksOf(facts, row), id, width, type), width);
 }
 
@@ -122,7 +138,7 @@ function timePiece(facts: Facts, id: NodeId, { note }: Type): Piece | undefined 
 }
 
 function remarksOf(facts: Facts, { id, depth, continued }: HeadRow): readonly string[] {
-  if (continued !== '' || isCaption(id, facts)) return [];
+  if (continued !== '') return [];
   const isAlone = depth === 0 && facts.node(id)?.kind === 'container';
   return [
     ...(isAlone ? [ownCaption(facts.isHandedOver(id) ? 'given' : 'tables')] : []),
@@ -137,6 +153,6 @@ function underLines(
   width: number,
   type: Type,
 ): Line[] {
-  if (continued !== '') return textLines(continued, width, type.note, continuedLook(id, facts));
+  if (continued !== '') return textLines(continued, width, type.note, continuedLook(id));
   return plainLines(facts, id, told, width, type);
 }

@@ -5,15 +5,16 @@ import { CONTINUED_WIDEST } from '../../../words/sheet-map.ts';
 import type { Mark } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
-import type { MeasuredTray, Row, Tellings, Tray } from '../content.ts';
+import { isOpening, isOwnRow, type Opening, type Tellings, type Tray, type TrayRow } from '../content.ts';
+import type { MeasuredTray } from '../measured.ts';
 import type { TrayFigure } from './figure.ts';
-import { continuedLook, continuedRoom, headRow } from './head.ts';
+import { captionRow, continuedLook, continuedRoom, headRow } from './head.ts';
 import { lockRow } from './lock.ts';
 import { textLines } from './pieces.ts';
 import type { RowFigure } from './row.ts';
 import { thingRow } from './thing.ts';
 import { type Type, typeOf } from './type.ts';
-import { backdrop, type Extent, hasp } from './wall-marks.ts';
+import { backdrop, hasp } from './wall-marks.ts';
 import { type TrayWalls, wallsOf } from './walls.ts';
 
 /** Under the last row inside a wall, and between a wall and the next below it. */
@@ -29,6 +30,16 @@ export interface Continuation {
 const [UNKNOWN_PLACE] = CONTINUED_WIDEST;
 /** For measuring. */
 const UNKNOWN: Continuation = { from: UNKNOWN_PLACE, on: UNKNOWN_PLACE };
+
+/** What is open while rows are set. */
+interface Opened {
+  readonly row: Opening;
+  readonly top: number;
+  /** Of what is drawn under its rows: in the order in which trays begin, outer before inner. */
+  readonly slot: number;
+  /** Middles of the plates on it. */
+  readonly locks: number[];
+}
 
 export function trayFigure(
   facts: Facts,
@@ -46,8 +57,7 @@ export function trayFigure(
   const tops: number[] = [];
   const marks: Mark[] = [];
   const under: (readonly Mark[])[] = [];
-  const open: { readonly extent: Omit<Extent, 'bottom'>; readonly slot: number; readonly locks: number[] }[] =
-    [];
+  const open: Opened[] = [];
   let y = 0;
   for (const row of tray.rows) {
     tops.push(y);
@@ -57,22 +67,17 @@ export function trayFigure(
       ends.set(row.id, y + figure.middle);
       if (figure.reach !== undefined) reach.set(row.id, figure.reach);
     }
-    if (row.row === 'head') {
+    if (isOpening(row)) {
       under.push([]);
-      open.push({
-        extent: { id: row.id, depth: row.depth, top: y, continued: row.continued },
-        slot: under.length - 1,
-        locks: [],
-      });
+      open.push({ row, top: y, slot: under.length - 1, locks: [] });
     } else if (row.row === 'lock') open.at(-1)?.locks.push(y + (figure.middle ?? 0));
     y += figure.height;
     if (row.row === 'foot') {
       const closed = open.pop();
       if (!closed) continue;
       const bottom = y - (row.depth > 0 ? BELOW * size : 0);
-      const extent = { ...closed.extent, bottom, continues: row.continues };
       under[closed.slot] = [
-        ...backdrop(facts, extent, walls, type),
+        ...backdrop(facts, closed.row, { top: closed.top, bottom, continues: row.continues }, walls, type),
         ...hasp(walls, row.depth, closed.locks, type),
       ];
     }
@@ -83,13 +88,8 @@ export function trayFigure(
 
 function wallsIn(facts: Facts, tray: Tray, side: Side, width: number, type: Type): TrayWalls {
   const [first] = tray.rows;
-  const isBox = first !== undefined && facts.node(first.id)?.kind === 'container';
+  const isBox = first?.row === 'head' && facts.node(first.id)?.kind === 'container';
   return wallsOf(tray, side, width, type, isBox);
-}
-
-/** What is continued, and a lower wall, stand for their node elsewhere. */
-function isOwnRow(row: Row): row is Exclude<Row, { row: 'foot' }> {
-  return row.row !== 'foot' && !(row.row === 'head' && row.continued);
 }
 
 type RowSize = Pick<RowFigure, 'height' | 'middle'>;
@@ -128,11 +128,13 @@ export function trayMeasured(
   return { height: y, ends, tops };
 }
 
-function rowKey(row: Row, walls: TrayWalls, told: Tellings, size: number): string {
+function rowKey(row: TrayRow, walls: TrayWalls, told: Tellings, size: number): string {
   const { left, right } = walls.at(row.depth);
-  const isCut = row.row === 'head' ? row.continued : row.row === 'foot' && row.continues;
-  let key = `${row.row} ${isCut} ${row.depth} ${size} ${left} ${right} ${walls.overhang} ${row.id}`;
+  const isCut = isOpening(row) ? row.continued : row.row === 'foot' && row.continues;
+  let key = `${row.row} ${isCut} ${row.depth} ${size} ${left} ${right} ${walls.overhang}`;
   if (row.row === 'foot') return key;
+  if (row.row === 'caption') return `${key} ${row.caption}`;
+  key += ` ${row.id}`;
   for (const { link, otherEnd, elsewhere } of told.get(row.id) ?? []) {
     const where = elsewhere ? ('page' in elsewhere ? elsewhere.page : elsewhere.half) : '';
     key += `\n${otherEnd} ${where} ${link}`;
@@ -142,7 +144,7 @@ function rowKey(row: Row, walls: TrayWalls, told: Tellings, size: number): strin
 
 function rowFigure(
   facts: Facts,
-  row: Row,
+  row: TrayRow,
   walls: TrayWalls,
   told: Tellings,
   continuation: Continuation,
@@ -153,18 +155,16 @@ function rowFigure(
       const continued = row.continued ? continuation.from : '';
       return headRow(facts, { id: row.id, depth: row.depth, continued }, walls, told.get(row.id) ?? [], type);
     }
+    case 'caption': {
+      const continued = row.continued ? continuation.from : '';
+      return captionRow({ caption: row.caption, depth: row.depth, continued }, walls, type);
+    }
     case 'lock':
       return lockRow(facts, row.id, row.depth, walls, told.get(row.id) ?? [], type);
     case 'thing':
       return thingRow(facts, row.id, row.depth, walls, told.get(row.id) ?? [], type);
     case 'foot':
-      return footRow(
-        continuedLook(row.id, facts),
-        row.depth,
-        row.continues ? continuation.on : '',
-        walls,
-        type,
-      );
+      return footRow(continuedLook(row.id), row.depth, row.continues ? continuation.on : '', walls, type);
   }
 }
 

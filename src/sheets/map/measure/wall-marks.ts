@@ -1,10 +1,9 @@
 /** What is drawn under the rows of a tray: tape corners round a place, walls of a box, the edge of a group, the bar of a hasp. */
 import type { NodeId } from '../../../game/model.ts';
-import type { Caption } from '../../../map/layout.ts';
 import type { Ink, Mark, Spot } from '../../drawing.ts';
 import { rectangle } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
-import { isCaption } from './head.ts';
+import type { Opening } from '../content.ts';
 import type { Type } from './type.ts';
 import type { TrayWalls } from './walls.ts';
 
@@ -14,11 +13,11 @@ export interface Cut {
   readonly continues?: boolean;
 }
 
-export interface Extent extends Cut {
-  readonly id: NodeId | Caption;
-  readonly depth: number;
+export interface Extent {
   readonly top: number;
   readonly bottom: number;
+  /** The rest is in a later part of the tray. */
+  readonly continues: boolean;
 }
 
 const OPEN_DASH = [3, 2.5];
@@ -32,13 +31,19 @@ export interface Box {
   readonly bottom: number;
 }
 
-export function backdrop(facts: Facts, extent: Extent, walls: TrayWalls, type: Type): Mark[] {
-  const { left, right } = walls.at(extent.depth);
-  const box = { left, right, top: extent.top, bottom: extent.bottom };
-  if (isCaption(extent.id, facts)) return group(box, extent);
-  return facts.node(extent.id)?.kind === 'place'
-    ? place(extent.id, box, extent, facts.isOpened(extent.id), 1.1 * type.size)
-    : container(extent.id, box, extent, extent.depth - walls.base);
+export function backdrop(
+  facts: Facts,
+  row: Opening,
+  { top, bottom, continues }: Extent,
+  walls: TrayWalls,
+  type: Type,
+): Mark[] {
+  const box = { ...walls.at(row.depth), top, bottom };
+  const cut = { continued: row.continued, continues };
+  if (row.row === 'caption') return group(box, cut);
+  return facts.node(row.id)?.kind === 'place'
+    ? place(row.id, box, cut, facts.isOpened(row.id), 1.1 * type.size)
+    : container(row.id, box, cut, row.depth - walls.base);
 }
 
 const field = ({ left, right, top, bottom }: Box) => rectangle(left, top, right - left, bottom - top);

@@ -1,6 +1,6 @@
 /** Where the walls of a tray, and of the boxes in it, stand from side to side. */
 import type { Side } from '../../../map/layout.ts';
-import type { Row, Tray } from '../content.ts';
+import type { Tray, TrayRow } from '../content.ts';
 import type { Type } from './type.ts';
 
 /** In sizes of the type. */
@@ -30,7 +30,7 @@ export interface TrayWalls {
  * @param isBox what stands by itself is a box, so that its own plates stay inside the tray's width
  */
 export function wallsOf(tray: Tray, side: Side, width: number, type: Type, isBox: boolean): TrayWalls {
-  const deepest = tray.rows.reduce((most: number, row: Row) => Math.max(most, row.depth), 0);
+  const deepest = tray.rows.reduce((most: number, row: TrayRow) => Math.max(most, row.depth), 0);
   const near = (OVERHANG + CLEAR) * type.size;
   const far = FAR * type.size;
   const base = isBox ? OVERHANG * type.size : 0;

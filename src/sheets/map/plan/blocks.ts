@@ -1,7 +1,8 @@
 /** Bars and trays of a part with their sizes: the blocks that the spine arranges, and where links end on them. */
 import type { LinkId, NodeId } from '../../../game/model.ts';
 import type { Band, Spine, Tie } from '../../../spine/spine.ts';
-import type { MapContent, MeasuredBar, MeasuredTray, Metrics, Tellings } from '../content.ts';
+import type { MapContent, Tellings } from '../content.ts';
+import type { MeasuredBar, MeasuredTray, Metrics } from '../measured.ts';
 import { nodesOf, type Part, tellingsOf } from './part.ts';
 import type { Rung } from './snap.ts';
 

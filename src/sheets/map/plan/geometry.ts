@@ -1,6 +1,6 @@
 /** Where the columns of a part stand, from side to side, for a size of type. */
 import type { Side } from '../../../map/layout.ts';
-import type { Metrics } from '../content.ts';
+import type { Metrics } from '../measured.ts';
 import type { Area } from './areas.ts';
 
 /** Of the width that is left beside the rescue lines; and in sizes of the type, so that short words do not stand in wide trays. */

@@ -1,6 +1,7 @@
 /** How much room bars and trays will take, before it is known what is told: what a cut of the map is judged by. */
 import type { LinkId, NodeId } from '../../../game/model.ts';
-import type { MapContent, Metrics, Tellings, Told, Tray } from '../content.ts';
+import type { MapContent, Tellings, Told, Tray } from '../content.ts';
+import type { Metrics } from '../measured.ts';
 import { BAR_GAP, TRAY_GAP } from './blocks.ts';
 import { nodesOf } from './part.ts';
 import type { Uses } from './uses.ts';

@@ -19,7 +19,7 @@ interface Wish {
 export interface Notes {
   readonly placed: readonly PlacedNote[];
   /** What found no room. */
-  readonly left: readonly RescueNote[];
+  readonly unplaced: readonly RescueNote[];
 }
 
 /** Each to the column that is filled less far down, from the top. */
@@ -55,7 +55,7 @@ export function notesOf(
   { metrics, notes: edges }: Geometry,
   stepAt: (step: string) => number | undefined,
 ): Notes {
-  if (edges.length === 0) return { placed: [], left: notes };
+  if (edges.length === 0) return { placed: [], unplaced: notes };
   const gap = GAP * metrics.size;
   const wishes = notes
     .map((note): Wish => {
@@ -64,7 +64,7 @@ export function notesOf(
     })
     .sort((a, b) => a.y - b.y || byCodePoint(a.note.key, b.note.key));
   const placed: PlacedNote[] = [];
-  const without: RescueNote[] = [];
+  const unplaced: RescueNote[] = [];
   for (const [i, column] of columnsOf(wishes, edges.length, gap).entries()) {
     const { kept, left } = fitting(column, gap, area.bottom - area.top);
     const last = kept.at(-1)?.height ?? 0;
@@ -77,7 +77,7 @@ export function notesOf(
     for (const [k, { note }] of kept.entries()) {
       placed.push({ note, x: edges[i] ?? area.x, y: heights[k] ?? area.top });
     }
-    without.push(...left.map(({ note }) => note));
+    unplaced.push(...left.map(({ note }) => note));
   }
-  return { placed, left: without };
+  return { placed, unplaced };
 }

@@ -1,6 +1,15 @@
 /** A part of the map (a page, or half of one): what stands in it, its links, and the area that it has to fit into. */
 import type { LinkId, NodeId } from '../../../game/model.ts';
-import type { Elsewhere, MapContent, PageLink, RescueNote, Tellings, Told, Tray } from '../content.ts';
+import {
+  type Elsewhere,
+  isOwnRow,
+  type MapContent,
+  type PageLink,
+  type RescueNote,
+  type Tellings,
+  type Told,
+  type Tray,
+} from '../content.ts';
 import type { Area } from './areas.ts';
 
 /** What stands in a part. */
@@ -21,10 +30,7 @@ export interface Part extends Share {
 
 /** Nodes with a row of their own in a tray; what is continued has it in an earlier part of the tray. */
 export function* nodesOf(tray: Tray): Generator<NodeId> {
-  for (const row of tray.rows) {
-    if (row.row === 'foot' || (row.row === 'head' && row.continued)) continue;
-    yield row.id;
-  }
+  for (const row of tray.rows) if (isOwnRow(row)) yield row.id;
 }
 
 /** What is told at each node of the part. */

@@ -74,7 +74,7 @@ export function assembled(placed: readonly Placed[], perPage: 1 | 2): Candidate 
   }
   const told: Tellings = new Map(placed.flatMap(({ tellings }) => [...tellings]));
   return {
-    plan: { pages, told, left: placed.flatMap(({ left }) => left) },
+    plan: { pages, told, unplaced: placed.flatMap(({ unplaced }) => unplaced) },
     size: Math.min(...placed.map(({ part }) => part.metrics.size)),
     told: new Set(placed.flatMap((one) => [...one.told])).size,
     length: placed.reduce((sum, { length }) => sum + length, 0),

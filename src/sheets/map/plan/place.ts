@@ -22,7 +22,7 @@ export interface Placed {
   readonly tellings: Tellings;
   readonly told: ReadonlySet<LinkId>;
   /** Rescue lines that found no room. */
-  readonly left: readonly RescueNote[];
+  readonly unplaced: readonly RescueNote[];
   /** Lengths of all lines. */
   readonly length: number;
   /** Bars in which an answer is broken that should not be. */
@@ -108,7 +108,7 @@ export function place(part: Part, size: number, columns: Columns, anyway = false
       part: planned(part, geometry, sides, y, lines, notes),
       tellings: measured.tellings,
       told,
-      left: notes.left,
+      unplaced: notes.unplaced,
       length,
       broken: part.bars.filter((id) => part.content.leastBarWidth(id, size) > geometry.metrics.barWidth)
         .length,

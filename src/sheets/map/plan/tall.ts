@@ -1,6 +1,7 @@
 /** Trays that are higher than a column, cut between rows. */
 import type { LinkId, NodeId } from '../../../game/model.ts';
-import type { MapContent, Metrics, Tellings, Told, Tray } from '../content.ts';
+import { isOpening, type MapContent, type Tellings, type Told, type Tray } from '../content.ts';
+import type { Metrics } from '../measured.ts';
 
 /** A cut is put before a box that begins in this last part of what fits. */
 const BEFORE_A_BOX = 0.3;
@@ -20,10 +21,11 @@ export function allTold({ links }: MapContent): Tellings {
 /** Rows before which a tray may be cut: so that something stands under every head, and something is left for after. */
 function cutsOf({ rows }: Tray): number[] {
   /** Heads at the top say what goes on from before. */
-  const heads = rows.findIndex((row) => row.row !== 'head' || !row.continued);
-  return rows.flatMap((row, i) =>
-    i > heads && row.row !== 'foot' && rows[i - 1]?.row !== 'head' ? [i] : [],
-  );
+  const heads = rows.findIndex((row) => !isOpening(row) || !row.continued);
+  return rows.flatMap((row, i) => {
+    const above = rows[i - 1];
+    return i > heads && row.row !== 'foot' && above && !isOpening(above) ? [i] : [];
+  });
 }
 
 /** A tray in two, so that the first is as high as fits; undefined when it fits whole, or cannot be cut. */

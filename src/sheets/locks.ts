@@ -1,11 +1,11 @@
 /** Codes of all locks, as data: what each is set to, and what opens it. */
-import type { Index } from '../../engine/measures.ts';
-import { rowOf } from '../../engine/rows.ts';
-import { fastenerType } from '../../fasteners/index.ts';
-import type { Assessment } from '../../findings/assess.ts';
-import type { Finding } from '../../findings/finding.ts';
-import type { NodeId, NodeOf } from '../../game/model.ts';
-import { spelledCode } from '../../map/code.ts';
+import type { Index } from '../engine/measures.ts';
+import { rowOf } from '../engine/rows.ts';
+import { fastenerType } from '../fasteners/index.ts';
+import type { Assessment } from '../findings/assess.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { NodeId, NodeOf } from '../game/model.ts';
+import { spelledCode } from '../map/code.ts';
 
 export type Setting =
   /** Symbols in words; directions are one word of U, D, L and R. */
