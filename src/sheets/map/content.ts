@@ -77,7 +77,7 @@ export type Tellings = ReadonlyMap<NodeId, readonly Told[]>;
 /** A rescue line, for one step or for several that share it. */
 export interface RescueNote {
   readonly key: string;
-  /** In the order of play; it wants to stand beside the first of them. */
+  /** In the order of play, one after the other; it wants to stand beside the first of them. */
   readonly steps: readonly NodeId[];
 }
 
@@ -88,7 +88,7 @@ export interface MapContent {
   readonly links: readonly PageLink[];
   /** Number in the order of play, from 1. */
   readonly numbers: ReadonlyMap<NodeId, number>;
-  /** None when the options leave them out. */
+  /** In the order of play; none when the options leave them out. */
   readonly notes: readonly RescueNote[];
   readonly measureBar: (id: NodeId, metrics: Metrics, told: Tellings) => MeasuredBar;
   /** The same on both sides of the spine. */

@@ -186,6 +186,20 @@ function presenceFaults(content: MapContent, plan: MapPlan): string[] {
   ];
 }
 
+/** Rescue lines of a part stand in one column, in the order of play. */
+function noteFaults(content: MapContent, { notes }: PlannedPart): string[] {
+  const order = new Map(content.notes.map(({ key }, i) => [key, i]));
+  const down = [...notes].sort((a, b) => a.y - b.y);
+  return [
+    ...(new Set(notes.map(({ x }) => x)).size > 1 ? ['notes stand in several columns'] : []),
+    ...down.slice(1).flatMap(({ note }, i) => {
+      const above = down[i]?.note.key ?? '';
+      const isAfter = (order.get(note.key) ?? 0) > (order.get(above) ?? 0);
+      return isAfter ? [] : [`note ${note.key} stands below note ${above}`];
+    }),
+  ];
+}
+
 /** Points at which lines of two nets cross. */
 export function crossingsOf(part: PlannedPart): number {
   const segments = segmentsOf(part.lines, 0);
@@ -205,7 +219,9 @@ export function crossingsOf(part: PlannedPart): number {
 export function faultsOf(content: MapContent, plan: MapPlan, frame: Frame): string[] {
   return [
     ...plan.pages.flatMap((page, i) => pageFaults(content, plan, page, i, frame)),
-    ...plan.pages.flatMap((page) => page.parts.flatMap((part) => endFaults(content, plan, part))),
+    ...plan.pages.flatMap((page) =>
+      page.parts.flatMap((part) => [...endFaults(content, plan, part), ...noteFaults(content, part)]),
+    ),
     ...plan.pages.flatMap((page) =>
       page.parts.flatMap((part) => {
         const most = page.parts.length > 1 ? 4 : 8;

@@ -6,9 +6,9 @@ import { shortRescue } from '../../../words/lift.ts';
 import type { RescueNote } from '../content.ts';
 
 /**
- * One line for each step in the order of play; one for a puzzle and the lock that it alone opens and that it alone is needed for.
- * None for a latch, where there is nothing to solve, nor for what
- * nothing hangs on.
+ * One line for each step in the order of play; one for a puzzle and the lock that it alone opens and that it alone is needed for,
+ * where their numbers follow each other: else nobody would look for the second under the first. None for a latch, where there is
+ * nothing to solve, nor for what nothing hangs on.
  */
 export function rescueNotes(assessment: Assessment): RescueNote[] {
   const { network, measures, context, game } = assessment;
@@ -18,7 +18,7 @@ export function rescueNotes(assessment: Assessment): RescueNote[] {
     const [lock] = outs;
     if (context.kindOf(puzzle) !== 'puzzle' || lock === undefined || outs.length !== 1) continue;
     const isOnlyIts = rowOf(network.needs, lock).length === 1 && context.kindOf(lock) === 'fastener';
-    if (isOnlyIts && (measures.number[lock] ?? 0) > 0) shared.set(puzzle, lock);
+    if (isOnlyIts && measures.number[lock] === (measures.number[puzzle] ?? 0) + 1) shared.set(puzzle, lock);
   }
   const second = new Set(shared.values());
   const notes: RescueNote[] = [];

@@ -10,18 +10,18 @@ export interface Area {
   readonly width: number;
   readonly top: number;
   readonly bottom: number;
-  /** At which edges rescue lines stand. */
-  readonly noteSides: readonly Side[];
+  /** At which edge rescue lines stand, and how much of the width they are given. */
+  readonly notes: { readonly side: Side; readonly share: number } | undefined;
   /** A line whose ends are farther apart in height is told. */
   readonly reach: number;
   /** No more lines cross than this. */
   readonly crossings: number;
 }
 
-const PAGE = { reach: 0.24, crossings: 8 };
-const HALF = { reach: 0.4, crossings: 4 };
-/** A page that lies is wide: a finger goes farther. */
-const LYING = { reach: 0.32, crossings: 8 };
+const PAGE = { reach: 0.24, crossings: 8, share: 0.16 };
+const HALF = { reach: 0.4, crossings: 4, share: 0.16 };
+/** A page that lies is wide: a finger goes farther, and rescue lines are longer, since there is less height for them. */
+const LYING = { reach: 0.32, crossings: 8, share: 0.22 };
 
 /** `half` is undefined for a whole page. */
 export function areaOf(frame: Frame, page: number, half: Side | undefined, notes: boolean): Area {
@@ -31,14 +31,13 @@ export function areaOf(frame: Frame, page: number, half: Side | undefined, notes
   const bottom = frame.height - margin;
   const width = half ? (whole - GUTTER) / 2 : whole;
   const lying = frame.width > frame.height;
-  const sides: readonly Side[] = half ? [half] : lying ? ['left', 'right'] : ['right'];
   const limits = half ? HALF : lying ? LYING : PAGE;
   return {
     x: half === 'right' ? margin + width + GUTTER : margin,
     width,
     top,
     bottom,
-    noteSides: notes ? sides : [],
+    notes: notes ? { side: half ?? 'right', share: limits.share } : undefined,
     reach: limits.reach * (bottom - top),
     crossings: limits.crossings,
   };

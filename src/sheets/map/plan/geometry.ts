@@ -10,8 +10,7 @@ const BAR_SHARE = 0.225;
 const BAR_MOST = 15;
 /** For the sake of answers that should not be broken; the trays give way. */
 const BAR_WIDEST = 0.32;
-const NOTE_SHARE = 0.16;
-const NOTE_MOST = 14;
+const NOTE_MOST = 19;
 /** Between rescue lines and trays. */
 const NOTE_GAP = 8;
 /** A channel is no wider than this; the trays are given the rest. */
@@ -29,20 +28,20 @@ export interface Geometry {
   readonly trays: Readonly<Record<Side, number>>;
   readonly bar: number;
   readonly channels: Readonly<Record<Side, Channel>>;
-  /** Left edges of the columns of rescue lines. */
-  readonly notes: readonly number[];
+  /** Left edge of the column of rescue lines; undefined when there are none. */
+  readonly notes: number | undefined;
 }
 
-/** `noteSides`: the outer edges at which rescue lines stand. `leastBar`: wanted width of the bars. */
+/** `leastBar`: wanted width of the bars. */
 export function geometryOf(
-  { x, width, noteSides }: Pick<Area, 'x' | 'width' | 'noteSides'>,
+  { x, width, notes }: Pick<Area, 'x' | 'width' | 'notes'>,
   size: number,
   leastBar: number,
 ): Geometry {
-  const noteWidth = Math.min(NOTE_SHARE * width, NOTE_MOST * size);
-  const kept = noteSides.length > 0 ? noteWidth + NOTE_GAP : 0;
-  const left = x + (noteSides.includes('left') ? kept : 0);
-  const right = x + width - (noteSides.includes('right') ? kept : 0);
+  const noteWidth = notes ? Math.min(notes.share * width, NOTE_MOST * size) : 0;
+  const kept = notes ? noteWidth + NOTE_GAP : 0;
+  const left = x + (notes?.side === 'left' ? kept : 0);
+  const right = x + width - (notes?.side === 'right' ? kept : 0);
   const free = right - left;
   const usual = Math.min(BAR_SHARE * free, BAR_MOST * size);
   const barWidth = Math.max(usual, Math.min(leastBar, BAR_WIDEST * free));
@@ -57,6 +56,6 @@ export function geometryOf(
       left: { tray: left + trayWidth, bar },
       right: { tray: right - trayWidth, bar: bar + barWidth },
     },
-    notes: noteSides.map((side) => (side === 'left' ? x : x + width - noteWidth)),
+    notes: notes && (notes.side === 'left' ? x : x + width - noteWidth),
   };
 }

@@ -1,5 +1,8 @@
-/** Rescue lines at the outer edges, each beside the first of its steps as far as the others let it: the same least squares under a chain. */
-import { byCodePoint } from '../../../game/compare.ts';
+/**
+ * Rescue lines in one column, in the order of play, so that a number is found at once: each as near to the first of its steps
+ * as the order lets it, by the same least squares under a chain.
+ */
+import type { NodeId } from '../../../game/model.ts';
 import { chain } from '../../../spine/isotonic.ts';
 import type { RescueNote } from '../content.ts';
 import type { PlacedNote } from '../plan.ts';
@@ -22,20 +25,6 @@ export interface Notes {
   readonly unplaced: readonly RescueNote[];
 }
 
-/** Each to the column that is filled less far down, from the top. */
-function columnsOf(wishes: readonly Wish[], count: number, gap: number): Wish[][] {
-  const columns = Array.from({ length: count }, () => ({
-    wishes: [] as Wish[],
-    end: Number.NEGATIVE_INFINITY,
-  }));
-  for (const wish of wishes) {
-    const column = columns.reduce((best, other) => (other.end < best.end ? other : best));
-    column.end = Math.max(column.end + gap, wish.y) + wish.height;
-    column.wishes.push(wish);
-  }
-  return columns.map((column) => column.wishes);
-}
-
 /** What fits into a column, the highest left out first. */
 function fitting(wishes: readonly Wish[], gap: number, room: number): { kept: Wish[]; left: Wish[] } {
   const kept = [...wishes];
@@ -52,32 +41,24 @@ function fitting(wishes: readonly Wish[], gap: number, room: number): { kept: Wi
 /** `stepAt`: height at which the step stands, if it does in this part. */
 export function notesOf(
   { content, notes, area }: Part,
-  { metrics, notes: edges }: Geometry,
-  stepAt: (step: string) => number | undefined,
+  { metrics, notes: x }: Geometry,
+  stepAt: (step: NodeId) => number | undefined,
 ): Notes {
-  if (edges.length === 0) return { placed: [], unplaced: notes };
+  if (x === undefined) return { placed: [], unplaced: notes };
   const gap = GAP * metrics.size;
-  const wishes = notes
-    .map((note): Wish => {
-      const y = note.steps.map(stepAt).find((at) => at !== undefined) ?? area.top;
-      return { note, y, height: content.measureNote(note, metrics) };
-    })
-    .sort((a, b) => a.y - b.y || byCodePoint(a.note.key, b.note.key));
-  const placed: PlacedNote[] = [];
-  const unplaced: RescueNote[] = [];
-  for (const [i, column] of columnsOf(wishes, edges.length, gap).entries()) {
-    const { kept, left } = fitting(column, gap, area.bottom - area.top);
-    const last = kept.at(-1)?.height ?? 0;
-    const heights = chain(
-      kept.map(({ y }) => y),
-      kept.map(({ height }) => height + gap),
-      kept.map(() => 1),
-      { low: area.top, high: area.bottom - last },
-    );
-    for (const [k, { note }] of kept.entries()) {
-      placed.push({ note, x: edges[i] ?? area.x, y: heights[k] ?? area.top });
-    }
-    unplaced.push(...left.map(({ note }) => note));
-  }
-  return { placed, unplaced };
+  const wishes = notes.map((note): Wish => {
+    const y = note.steps.map(stepAt).find((at) => at !== undefined) ?? area.top;
+    return { note, y, height: content.measureNote(note, metrics) };
+  });
+  const { kept, left } = fitting(wishes, gap, area.bottom - area.top);
+  const heights = chain(
+    kept.map(({ y }) => y),
+    kept.map(({ height }) => height + gap),
+    kept.map(() => 1),
+    { low: area.top, high: area.bottom - (kept.at(-1)?.height ?? 0) },
+  );
+  return {
+    placed: kept.map(({ note }, i) => ({ note, x, y: heights[i] ?? area.top })),
+    unplaced: left.map(({ note }) => note),
+  };
 }
