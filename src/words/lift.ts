@@ -1,8 +1,9 @@
 /** 'What if nobody finds this?': the answer in the head, what falls, and what a teacher does about it in class. */
+import { rowOf } from '../engine/rows.ts';
 import type { Assessment } from '../findings/assess.ts';
 import { codeOf } from '../game/codes.ts';
 import type { GameNode, Kind, NodeId } from '../game/model.ts';
-import { capital, type Say, sayer, sentence } from './say.ts';
+import { capital, lockLabel, type Say, sayer, sentence } from './say.ts';
 import type { Part, Sentence } from './sentence.ts';
 import { type Tone, toneOf } from './verdict.ts';
 
@@ -85,13 +86,23 @@ export function shortRescue(assessment: Assessment, steps: readonly NodeId[], co
   const index = last === undefined ? undefined : network.index.get(last);
   if (!node || index === undefined || measures.reached[index] !== 1) return [];
   const say = sayer(game);
-  const told = firstToFall(assessment, index, fallenWithout(assessment, index));
+  const isOneOfSeveral = hasOthersBeside(assessment, index);
+  const told =
+    isOneOfSeveral && steps.length > 1
+      ? steps.slice(-1)
+      : firstToFall(assessment, index, fallenWithout(assessment, index));
   if (told.length === 0) return [];
   const without = steps.length > 1 ? 'Without them ' : 'Without it ';
-  return sentence(without, whatFalls(say, told, 1), '. ', inShort(say, node, codes));
+  return sentence(without, whatFalls(say, told, 1), '. ', inShort(say, node, codes, isOneOfSeveral));
 }
 
-function inShort(say: Say, node: GameNode, codes: boolean): Sentence {
+/** A lock on a box with several locks: the box says too little of it. */
+function hasOthersBeside({ network, context }: Assessment, node: number): boolean {
+  const box = network.parent[node] ?? -1;
+  return context.kindOf(node) === 'fastener' && box >= 0 && rowOf(network.fasteners, box).length > 1;
+}
+
+function inShort(say: Say, node: GameNode, codes: boolean, isOneOfSeveral: boolean): Sentence {
   const answer = codes ? codeOf(say.game, node.id) : undefined;
   const name = say.name(node.id);
   switch (node.kind) {
@@ -100,7 +111,10 @@ function inShort(say: Say, node: GameNode, codes: boolean): Sentence {
     case 'container':
       return ['Open it for the team.'];
     case 'fastener':
-      return sentence('Open the lock', ...ending(': ', answer));
+      return sentence(
+        isOneOfSeveral ? `Open its ${lockLabel(say.game, node)}` : 'Open the lock',
+        ...ending(': ', answer),
+      );
     case 'key':
       return ['Give the spare key.'];
     case 'clue':
@@ -134,8 +148,9 @@ function toneWithout(assessment: Assessment, isLost: boolean): Tone {
   return tone === 'look' ? 'ok' : tone;
 }
 
-/** What is told first: the boxes that stay shut; else what hangs directly on the thing; a prize only where nothing else falls. */
-function firstToFall({ network, context }: Assessment, lifted: number, gone: readonly number[]): NodeId[] {
+/** What is told first: the boxes that stay shut, of one with several locks the lock; else what hangs directly on the thing; a prize only where nothing else falls. */
+function firstToFall(assessment: Assessment, lifted: number, gone: readonly number[]): NodeId[] {
+  const { network, context } = assessment;
   const fallen = new Set(gone);
   const outer = gone.filter((node) => !fallen.has(network.parent[node] ?? -1));
   const of = (kind: Kind, among: readonly number[]) => among.filter((node) => context.kindOf(node) === kind);
@@ -145,12 +160,14 @@ function firstToFall({ network, context }: Assessment, lifted: number, gone: rea
       (need) => need === lifted || network.parent[need] === lifted,
     );
   const boxOf = (node: number) =>
-    context.kindOf(node) === 'fastener' ? (network.parent[node] ?? node) : node;
+    context.kindOf(node) === 'fastener' && !hasOthersBeside(assessment, node)
+      ? (network.parent[node] ?? node)
+      : node;
   const own = context.kindOf(lifted) === 'fastener' ? [network.parent[lifted] ?? -1] : [];
   const near =
     own.length > 0 ? own : [...new Set(gone.filter(direct).map(boxOf))].filter((node) => node !== lifted);
   const choice = [
-    of('container', near),
+    near.filter((node) => canBeShut(context.kindOf(node))),
     of('puzzle', near),
     near.filter((node) => context.kindOf(node) !== 'prize'),
     of('container', outer),
@@ -160,6 +177,8 @@ function firstToFall({ network, context }: Assessment, lifted: number, gone: rea
   ];
   return (choice.find((nodes) => nodes.length > 0) ?? []).map(context.idOf);
 }
+
+const canBeShut = (kind: Kind | undefined) => kind === 'container' || kind === 'fastener';
 
 function withoutSentence(say: Say, node: GameNode, told: readonly NodeId[]): Sentence {
   if (node.kind === 'prize')
@@ -182,7 +201,10 @@ function whatFalls(say: Say, ids: readonly NodeId[], most = 3): Sentence {
   if (ids.length === 0) return ['nothing else is missed'];
   const kinds = new Set(ids.map((id) => say.game.nodes.get(id)?.kind ?? 'clue'));
   const [kind = 'clue'] = kinds;
-  const [one, many] = kinds.size === 1 ? FALLS[kind] : (['is out of reach', 'are out of reach'] as const);
+  const [one, many] =
+    kinds.size === 1 || [...kinds].every(canBeShut)
+      ? FALLS[kind]
+      : (['is out of reach', 'are out of reach'] as const);
   return sentence(say.names(ids, most), ` ${ids.length === 1 ? one : many}`);
 }
 
@@ -233,9 +255,9 @@ function rescue(say: Say, node: GameNode, told: readonly NodeId[], codes: boolea
     case 'fastener':
       return sentence('Open ', name, ' for the team', ...ending(': ', answer));
     case 'key': {
-      const boxes = told.filter((id) => say.game.nodes.get(id)?.kind === 'container');
-      return boxes.length > 0
-        ? sentence('Give the team the spare key, or open ', say.names(boxes), ' for them.')
+      const shut = told.filter((id) => canBeShut(say.game.nodes.get(id)?.kind));
+      return shut.length > 0
+        ? sentence('Give the team the spare key, or open ', say.names(shut), ' for them.')
         : ['Give the team the spare key.'];
     }
     case 'clue':

@@ -55,6 +55,26 @@ describe('what if nobody finds this', () => {
     expect(lifted(id)).toMatchObject({ first, rescue });
   });
 
+  it('names the lock where the box has several', () => {
+    const twice = assess(
+      winnable(
+        [
+          { id: 'bolt', kind: 'fastener', on: 'tin', type: 'key' },
+          { id: 'pin', kind: 'key', in: 'shelf' },
+        ],
+        ['pin>bolt'],
+      ),
+    );
+    expect(lifted('sums', twice)).toMatchObject({
+      first: 'Without sums, the number lock on tin stays shut.',
+      falls: 'map is never reached. tag, tin and chest fall with it.',
+    });
+    expect(lifted('pin', twice)).toMatchObject({
+      first: 'Without pin, the key lock on tin stays shut.',
+      rescue: 'Give the team the spare key, or open the key lock on tin for them.',
+    });
+  });
+
   it('says when nothing is missed', () => {
     const assessment = assess(winnable([{ id: 'extra', kind: 'clue', decoy: true }]));
     expect(lifted('extra', assessment)).toMatchObject({

@@ -9,7 +9,7 @@ import { trayFigure } from '../../../src/sheets/map/measure/tray.ts';
 import type { SheetOptions } from '../../../src/sheets/sheet.ts';
 import { textWidth } from '../../../src/type/text.ts';
 import { plain } from '../../../src/words/sentence.ts';
-import { gameOf } from '../../game-of.ts';
+import { fixed, gameOf } from '../../game-of.ts';
 import { pageGame } from '../../random-page-game.ts';
 import { ALL_ON } from '../all-on.ts';
 
@@ -173,6 +173,35 @@ test('a puzzle and the lock that it alone opens share a rescue line', () => {
     ['4', 'Without it Chest stays shut. Open the lock.'],
   ]);
   expect(content(two, { rescue: false }).notes).toEqual([]);
+});
+
+test('a lock that does not follow its puzzle has a rescue line of its own; of several on a box the lock is named', () => {
+  const made = content(
+    gameOf(
+      [
+        { id: 'first', kind: 'puzzle', name: 'First sum', answer: '12', ...fixed(1) },
+        { id: 'second', kind: 'puzzle', name: 'Second sum', answer: 'ASH', ...fixed(2) },
+        { id: 'tin', kind: 'container', name: 'Tin' },
+        { id: 'word', kind: 'fastener', name: '', on: 'tin', type: 'word', code: 'ASH', ...fixed(1) },
+        { id: 'bolt', kind: 'fastener', name: '', on: 'tin', type: 'key', ...fixed(1) },
+        { id: 'key', kind: 'key', name: 'Red key' },
+        { id: 'case', kind: 'container', name: 'Case', in: 'tin' },
+        { id: 'wheels', kind: 'fastener', name: '', on: 'case', type: 'number', code: '12', ...fixed(1) },
+        { id: 'win', kind: 'prize', in: 'case' },
+      ],
+      ['first>wheels', 'second>word', 'key>bolt'],
+    ),
+  );
+  const said = made.notes.map((note) => [
+    note.steps.map((id) => made.numbers.get(id)).join(', '),
+    plain(made.facts.rescue(note)),
+  ]);
+  expect(said).toEqual([
+    ['1', 'Without it Tin stays shut. Open its key lock.'],
+    ['2', 'Without it Case stays shut. Say: 12.'],
+    ['3, 4', 'Without them the word lock on Tin stays shut. Say: ASH.'],
+    ['5', 'Without it Case stays shut. Open the lock: 12.'],
+  ]);
 });
 
 test('without codes neither rows, bars nor rescue lines say one', () => {
