@@ -262,6 +262,29 @@ test('links that are not drawn are told at both ends', () => {
   ]);
 });
 
+test('things are told together that lie in one box, not those in boxes of one name', () => {
+  const game = gameOf(
+    [
+      { id: 'left', kind: 'container', name: 'Red tin' },
+      { id: 'right', kind: 'container', name: 'Red tin' },
+      { id: 'a', kind: 'clue', name: 'Map', in: 'left' },
+      { id: 'b', kind: 'clue', name: 'List', in: 'right' },
+      { id: 'c', kind: 'tool', name: 'Lens', in: 'left' },
+      { id: 'sum', kind: 'puzzle', name: 'Add it up' },
+    ],
+    ['a>sum', 'b>sum', 'c>sum'],
+  );
+  const told = ['a', 'b', 'c'].map((other): Told => ({ link: `${other}>sum`, other, otherEnd: 'from' }));
+  const { marks } = barFigure(content(game).facts, 'sum', 9, 300, told);
+  const references = marks.flatMap((mark) =>
+    mark.mark === 'text' && mark.role === 'reference' ? [{ text: mark.text, links: mark.links }] : [],
+  );
+  expect(references).toEqual([
+    { text: '+ Map, Lens (Red tin)', links: ['a>sum', 'c>sum'] },
+    { text: '+ List (Red tin)', links: ['b>sum'] },
+  ]);
+});
+
 test('what is not said by the options takes no room', () => {
   const tall = (options: Partial<SheetOptions>) => {
     const { measureTray, measureBar, trays } = content(two, options);

@@ -121,6 +121,41 @@ test('a line runs from its row to what it means', () => {
   expect(Math.min(...sides.map((x) => Math.abs(x - end.x)))).toBeLessThan(0.5);
 });
 
+test('each part of what was cut says where its own next part is', () => {
+  const things = (giver: string) => Array.from({ length: 90 }, (_, i) => `${giver} ${i}`);
+  const handed = gameOf(
+    [
+      { id: 'ask', kind: 'puzzle', name: 'Ask' },
+      { id: 'tell', kind: 'puzzle', name: 'Tell' },
+      ...[...things('ask'), ...things('tell')].map((id) => ({ id, kind: 'clue', name: id }) as const),
+    ],
+    [...things('ask').map((id) => `ask>${id}`), ...things('tell').map((id) => `tell>${id}`)],
+  );
+  const pages = pagesOf(handed);
+  const givers = pages.map(({ marks }) => {
+    const names = marks.flatMap((mark) =>
+      mark.mark === 'text' && mark.role === 'name' ? [mark.text.split(' ')[0] ?? ''] : [],
+    );
+    return new Set(names.filter((name) => name === 'ask' || name === 'tell'));
+  });
+  const pointers = pages.flatMap(({ marks }, i) =>
+    marks.flatMap((mark) => {
+      const found = mark.mark === 'text' ? /^continued (on|from) page (\d+)$/.exec(mark.text) : null;
+      return found ? [{ here: i, there: Number(found[2]) - 1, way: found[1] }] : [];
+    }),
+  );
+  const on = pointers.filter(({ way }) => way === 'on');
+  const from = pointers.filter(({ way }) => way === 'from');
+  expect(on.length).toBeGreaterThanOrEqual(2);
+  const pairs = (list: readonly { readonly here: number; readonly there: number }[]) =>
+    list.map(({ here, there }) => `${here} ${there}`).sort();
+  expect(pairs(on)).toEqual(pairs(from.map(({ here, there }) => ({ here: there, there: here }))));
+  for (const { here, there } of on) {
+    const shared = [...(givers[here] ?? [])].filter((giver) => givers[there]?.has(giver));
+    expect(shared, `from page ${here + 1} to page ${there + 1}`).not.toEqual([]);
+  }
+});
+
 test('the head of a page takes no more room than is kept for it', () => {
   for (const seed of [2, 4, 7]) {
     const random = pageGame(seed);

@@ -27,8 +27,9 @@ export interface Facts {
   readonly node: (id: NodeId) => GameNode | undefined;
   /** As it is spoken of: its name, or what it is when it has none. */
   readonly name: (id: NodeId) => string;
-  /** Name of what it lies in. */
-  readonly holder: (id: NodeId) => string | undefined;
+  /** What it lies in, and the name of that. */
+  readonly holder: (id: NodeId) => NodeId | undefined;
+  readonly holderName: (id: NodeId) => string | undefined;
   /** In the order of play; 0 when it has none. */
   readonly number: (id: NodeId) => number;
   readonly isReached: (id: NodeId) => boolean;
@@ -71,7 +72,8 @@ export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
     degree,
     node: (id) => game.nodes.get(id),
     name,
-    holder: (id) => {
+    holder: (id) => parentInUse(game, id),
+    holderName: (id) => {
       const holder = parentInUse(game, id);
       return holder === undefined ? undefined : name(holder);
     },

@@ -54,7 +54,7 @@ function targetOf(
 ): { readonly name: string; readonly holder: string | undefined } {
   const node = facts.node(other);
   if (node?.kind === 'fastener') return { name: facts.name(node.on), holder: undefined };
-  return { name: facts.name(other), holder: facts.holder(other) };
+  return { name: facts.name(other), holder: facts.holderName(other) };
 }
 
 /** What leads on from a puzzle, or what it waits for and has a number: 'opens 11: Oven safe', 'from 10'. Undefined for a thing that it needs. */
@@ -78,24 +78,24 @@ interface Telling {
 /** At a puzzle: '+ Spice chart, Price list (Notice board)', 'opens 11: Oven safe'. Things that lie together are told together. */
 function puzzleTellings(facts: Facts, told: readonly Told[]): Telling[] {
   const groups: { readonly text: string | undefined; readonly told: Told[] }[] = [];
-  const byPlace = new Map<string, Told[]>();
+  const byHolder = new Map<string, Told[]>();
   for (const one of told) {
     const text = stepTelling(facts, one);
     const key = JSON.stringify([facts.holder(one.other), whereOf(one)]);
-    const before = text === undefined ? byPlace.get(key) : undefined;
+    const before = text === undefined ? byHolder.get(key) : undefined;
     if (before) {
       before.push(one);
       continue;
     }
     const group = { text, told: [one] };
-    if (text === undefined) byPlace.set(key, group.told);
+    if (text === undefined) byHolder.set(key, group.told);
     groups.push(group);
   }
   return groups.map(({ text, told: all }) => {
     const [first] = all;
     const names = all.map(({ other }) => facts.name(other));
     return {
-      text: text ?? (first ? needed(names, facts.holder(first.other), whereOf(first)) : ''),
+      text: text ?? (first ? needed(names, facts.holderName(first.other), whereOf(first)) : ''),
       told: all,
     };
   });
@@ -122,7 +122,7 @@ export function puzzleLines(
 /** Where a lock, place or thing waits for something; undefined where a key lock says so by the key's name. */
 function sourceOf(facts: Facts, at: NodeId, { other, otherEnd, elsewhere: where }: Told): string | undefined {
   if (otherEnd === 'to' || isKeyOf(facts, at, other)) return undefined;
-  return source(facts.number(other), facts.name(other), facts.holder(other), where && elsewhere(where));
+  return source(facts.number(other), facts.name(other), facts.holderName(other), where && elsewhere(where));
 }
 
 /** The lock shows the key's name where others show a code: only where it lies is left to say. */
@@ -134,7 +134,7 @@ function isKeyOf(facts: Facts, at: NodeId, other: NodeId): boolean {
 function plainTelling(facts: Facts, told: Told): string {
   const { other, otherEnd } = told;
   const where = whereOf(told);
-  if (otherEnd === 'from') return inHolder(facts.holder(other), where);
+  if (otherEnd === 'from') return inHolder(facts.holderName(other), where);
   const { name } = targetOf(facts, other);
   const verb = facts.node(other)?.kind === 'fastener' ? LEADS.fastener : LEADS.puzzle;
   return leadsTo(verb, facts.number(other), name, undefined, where);
