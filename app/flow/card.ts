@@ -12,6 +12,17 @@ export interface Heat {
   readonly text: string;
 }
 
+/**
+ * How a thing stands at one minute of a lesson: not yet seen; seen and shut; it can be tried; pupils are at it; done, open or had.
+ */
+export type MomentState = 'unseen' | 'shut' | 'open' | 'working' | 'done';
+
+export interface Moment {
+  readonly state: MomentState;
+  /** The same in words. */
+  readonly text: string;
+}
+
 /** `keptShut`: cannot be opened either, but no prize hangs on it. `wrongCode`: what pupils find out does not open it, and a prize hangs on that. */
 export type LockState = 'cannotOpen' | 'keptShut' | 'wrongCode' | 'staysShut';
 
@@ -26,6 +37,8 @@ export interface Look {
   readonly pale: boolean;
   /** Undefined while the overlay is off, and for what adds nothing. */
   readonly heat: Heat | undefined;
+  /** Undefined while no minute is shown. */
+  readonly moment: Moment | undefined;
 }
 
 /** The bar along the wall that joins several locks, relative to its container. */

@@ -17,7 +17,14 @@ export const DRAGGED_Z = 1000;
 
 const ROLE = { 'aria-roledescription': THING_ROLE };
 
-const NO_LOOK: Look = { number: 0, state: undefined, culprit: false, pale: false, heat: undefined };
+const NO_LOOK: Look = {
+  number: 0,
+  state: undefined,
+  culprit: false,
+  pale: false,
+  heat: undefined,
+  moment: undefined,
+};
 
 export interface Scene {
   readonly game: Game;
@@ -144,6 +151,7 @@ function classOf(scene: Scene, node: GameNode, look: Look): string {
   if (isInside(scene.layout, node.id)) names.push('flow-inside');
   if (isLeftOut(scene.game, node.id)) names.push('flow-out');
   if (look.pale) names.push('flow-pale');
+  if (look.moment) names.push(`flow-at-${look.moment.state}`);
   if (look.culprit) names.push('flow-culprit');
   if (look.state === 'cannotOpen' || look.state === 'wrongCode') names.push('flow-blocked');
   if (scene.lifted === node.id) names.push('flow-lifted');
@@ -185,7 +193,7 @@ function spoken(game: Game, node: GameNode, slot: Slot, look: Look): string {
     parent,
     holds: slot.holds && slot.holds.length > 0 ? holdsText(slot.holds) : undefined,
     state: look.state && LOCK_STATES[look.state],
-    time: look.heat?.text,
+    time: look.heat?.text ?? look.moment?.text,
     pinned: isPinned(game, node.id),
   });
 }

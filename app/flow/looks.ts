@@ -8,7 +8,7 @@ import type { Finding, FindingWith } from '../../src/findings/finding.ts';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import { same } from '../../src/map/same.ts';
 import { HEAT } from '../../src/words/canvas.ts';
-import type { Heat, LockState, Look } from './card.ts';
+import type { Heat, LockState, Look, Moment } from './card.ts';
 import { scaleEnd } from './scale.ts';
 
 /** The right end of the time overlay's scale in minutes; undefined when no step adds anything. */
@@ -49,10 +49,12 @@ export interface LookScene {
   readonly assessment: Assessment;
   readonly heat: ReadonlyMap<NodeId, Heat> | undefined;
   readonly fallen: ReadonlySet<NodeId>;
+  /** At the minute that is shown. */
+  readonly moments?: ReadonlyMap<NodeId, Moment> | undefined;
 }
 
 export function looksOf(
-  { assessment, heat, fallen }: LookScene,
+  { assessment, heat, fallen, moments }: LookScene,
   before: ReadonlyMap<NodeId, Look>,
 ): ReadonlyMap<NodeId, Look> {
   const { network, measures, findings } = assessment;
@@ -71,6 +73,7 @@ export function looksOf(
       culprit: culprits.has(id) && fallen.size === 0,
       pale,
       heat: pale ? undefined : heat?.get(id),
+      moment: fallen.size > 0 ? undefined : moments?.get(id),
     });
   });
   return kept(looks, before);

@@ -24,6 +24,7 @@ export function useScene(): CanvasScene {
   const game = useGame((state) => state.game);
   const selected = useView((state) => state.nodes);
   const lifted = useView((state) => state.lifted);
+  const moments = useView((state) => state.moments);
   const heatOn = useView((state) => state.heat);
   const layout = useLayout();
   const assessment = useAssessment();
@@ -32,9 +33,9 @@ export function useScene(): CanvasScene {
   const fallen = useMemo(() => fallenWith(assessment, lifted), [assessment, lifted]);
   const last = useRef(NO_LOOKS);
   const looks = useMemo(() => {
-    last.current = looksOf({ assessment, heat, fallen }, last.current);
+    last.current = looksOf({ assessment, heat, fallen, moments }, last.current);
     return last.current;
-  }, [assessment, heat, fallen]);
+  }, [assessment, heat, fallen, moments]);
   const stopping = useMemo(() => stoppingLinks(assessment), [assessment]);
   const heatEnd = useMemo(() => heatEndOf(assessment), [assessment]);
   const routes = useRoutes(layout, game.links);

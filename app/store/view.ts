@@ -1,8 +1,10 @@
-/** What is looked at, and how: selection, lifted thing, overlay, open boxes. Not part of the game and not undone. */
+/** What is looked at, and how: selection, lifted thing, overlay, minute played, open boxes. Not part of the game and not undone. */
 import { create } from 'zustand';
 import type { Game, LinkId, NodeId } from '../../src/game/model.ts';
+import type { Moment } from '../flow/card.ts';
 
 const HEAT_KEY = 'latchmap.heat';
+const PLAY_KEY = 'latchmap.play';
 
 export interface ViewState {
   readonly nodes: ReadonlySet<NodeId>;
@@ -11,6 +13,10 @@ export interface ViewState {
   readonly lifted: NodeId | undefined;
   /** Where the time goes, remembered between visits. */
   readonly heat: boolean;
+  /** A lesson is played through under the map, remembered between visits. Of this and the overlay, one at a time. */
+  readonly play: boolean;
+  /** How things stand at the minute that is shown; undefined while none is. */
+  readonly moments: ReadonlyMap<NodeId, Moment> | undefined;
   /** Boxes two or more deep that have been opened up to be seen. */
   readonly opened: ReadonlySet<NodeId>;
   /** Pointed at from elsewhere on the page: ringed on the map, without being selected. */
@@ -28,6 +34,8 @@ export interface ViewState {
   point(nodes: Iterable<NodeId>): void;
   lift(id: NodeId | undefined): void;
   setHeat(heat: boolean): void;
+  /** Opening it puts back what is lifted; closing it brings the overlay back if that was on. */
+  setPlay(play: boolean): void;
   setOpened(id: NodeId, opened: boolean): void;
   /** Lets go of what is no longer in the game. What was opened stays so, for when an undo brings it back. */
   keepTo(game: Pick<Game, 'nodes' | 'links'>): void;
@@ -41,7 +49,9 @@ export const useView = create<ViewState>()((set, get) => ({
   nodes: NONE,
   links: NONE,
   lifted: undefined,
-  heat: remembered(),
+  heat: remembered(HEAT_KEY) && !remembered(PLAY_KEY),
+  play: remembered(PLAY_KEY),
+  moments: undefined,
   opened: NONE,
   pointed: NONE,
   shown: 0,
@@ -55,8 +65,17 @@ export const useView = create<ViewState>()((set, get) => ({
   point: (nodes) => set({ pointed: new Set(nodes) }),
   lift: (lifted) => set({ lifted }),
   setHeat(heat) {
+    if (heat && get().play) get().setPlay(false);
     set({ heat });
-    remember(heat);
+    remember(HEAT_KEY, heat);
+  },
+  setPlay(play) {
+    set(
+      play
+        ? { play, heat: false, lifted: undefined }
+        : { play, heat: remembered(HEAT_KEY), moments: undefined },
+    );
+    remember(PLAY_KEY, play);
   },
   setOpened(id, opened) {
     const next = new Set(get().opened);
@@ -86,17 +105,17 @@ function within<Id>(ids: ReadonlySet<Id>, there: ReadonlyMap<Id, unknown>): Read
 }
 
 /** A setting is a convenience: where storage is refused it is simply not remembered. */
-function remembered(): boolean {
+function remembered(key: string): boolean {
   try {
-    return localStorage.getItem(HEAT_KEY) === 'on';
+    return localStorage.getItem(key) === 'on';
   } catch {
     return false;
   }
 }
 
-function remember(heat: boolean): void {
+function remember(key: string, on: boolean): void {
   try {
-    localStorage.setItem(HEAT_KEY, heat ? 'on' : 'off');
+    localStorage.setItem(key, on ? 'on' : 'off');
   } catch {
     return;
   }

@@ -40,7 +40,8 @@ function weightOf(scene: ArrowScene, id: LinkId, from: NodeId, to: NodeId): Weig
   if (scene.stopping.has(id)) return 'stops';
   if (scene.hovered === id || scene.selectedNodes.has(from) || scene.selectedNodes.has(to)) return 'dark';
   const out = isLeftOut(scene.game, from) || isLeftOut(scene.game, to);
-  return out || scene.looks.get(from)?.pale === true ? 'pale' : 'plain';
+  const { pale, moment } = scene.looks.get(from) ?? {};
+  return out || pale || (moment && moment.state !== 'done') ? 'pale' : 'plain';
 }
 
 const PAD = 2;

@@ -27,7 +27,7 @@ export function Box({ node, slot, look, grow, small, pinned, hasp, locks }: Card
       {isOpenedByHand(slot) && <FoldButton id={node.id} name={node.name} />}
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
       {pinned && <Pin />}
-      <Tab heat={look.heat} className="flow-tab-place" room={slot.width - 30} />
+      <Tab look={look} className="flow-tab-place" room={slot.width - 30} />
     </div>
   );
 }

@@ -33,7 +33,7 @@ export function Place({ slot, look, grow, small, pinned }: Card) {
       <TrayCount slot={slot} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
       {pinned && <Pin />}
-      <Tab heat={look.heat} className="flow-tab-place" room={slot.width - 30} />
+      <Tab look={look} className="flow-tab-place" room={slot.width - 30} />
     </div>
   );
 }

@@ -54,7 +54,7 @@ export function Plate({ node, slot, look, grow }: Card) {
       {look.state ? (
         <span className={`flow-state flow-state-${look.state} ${beside}`}>{LOCK_STATES[look.state]}</span>
       ) : (
-        <Tab heat={look.heat} className={`flow-tab-plate ${beside}`} room={STATE_ROOM} />
+        <Tab look={look} className={`flow-tab-plate ${beside}`} room={STATE_ROOM} />
       )}
     </div>
   );

@@ -41,7 +41,7 @@ export function Puzzle({ slot, look, grow, small, pinned }: Card) {
       <Small words={small} number={look.number} />
       <Notes slot={slot} grow={grow} after={after} />
       {pinned && <Pin />}
-      <Tab heat={look.heat} className="flow-tab-puzzle" room={slot.width - 30} />
+      <Tab look={look} className="flow-tab-puzzle" room={slot.width - 30} />
     </div>
   );
 }

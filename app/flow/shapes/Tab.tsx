@@ -1,7 +1,7 @@
-/** The small tab on a step: what it adds to the end, or with which others it ties. */
+/** The small tab on a thing: what it adds to the end, with which others it ties, or how it stands at the minute that is shown. */
 
 import { type TextStyle, textWidth } from '../../../src/type/text.ts';
-import type { Heat } from '../card.ts';
+import type { Heat, Look } from '../card.ts';
 import { inkOn, shade } from '../scale.ts';
 
 /** Paint for what is tinted: undefined where nothing is. */
@@ -19,18 +19,19 @@ const EDGES = 22;
 const grown = (most: number) => `max(${TYPE.size}px, min(0.88 * var(--name-size), ${most}px))`;
 
 interface Props {
-  readonly heat: Heat | undefined;
+  readonly look: Look;
   readonly className: string;
   /** Width that it may take, with what is around it. */
   readonly room: number;
 }
 
-export function Tab({ heat, className, room }: Props) {
-  if (!heat) return null;
-  const fontSize = grown((TYPE.size * (room - EDGES)) / textWidth(heat.text, TYPE));
+export function Tab({ look: { heat, moment }, className, room }: Props) {
+  const text = heat?.text ?? moment?.text;
+  if (text === undefined) return null;
+  const fontSize = grown((TYPE.size * (room - EDGES)) / textWidth(text, TYPE));
   return (
     <span className={`flow-tab ${className}`} style={{ ...heatPaint(heat), fontSize }}>
-      {heat.text}
+      {text}
     </span>
   );
 }

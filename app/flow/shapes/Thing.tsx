@@ -59,7 +59,7 @@ export function Thing({ node, slot, look, grow, small, pinned }: Card) {
       <Notes slot={slot} grow={grow} after={slot.lines.length} />
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
       {pinned && <Pin />}
-      <Tab heat={look.heat} className="flow-tab-place" room={slot.width - 30} />
+      <Tab look={look} className="flow-tab-place" room={slot.width - 30} />
     </div>
   );
 }
