@@ -1,6 +1,5 @@
 /**
  * Shortest time, critical steps and drag against worked project networks of textbooks, and against Devaux's published rule.
- * An activity is modelled as a puzzle, a precedence as a link; the prize is handed over when the last activities are done.
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -8,40 +7,7 @@ import { measure } from '../../src/engine/measures.ts';
 import { compile } from '../../src/engine/network.ts';
 import type { Game } from '../../src/game/model.ts';
 import { fixed, gameOf } from '../game-of.ts';
-
-interface Activity {
-  readonly id: string;
-  readonly low: number;
-  readonly likely: number;
-  readonly high: number;
-  readonly after: readonly string[];
-}
-
-function certain(id: string, duration: number, after = ''): Activity {
-  return { id, low: duration, likely: duration, high: duration, after: [...after] };
-}
-
-function project(activities: readonly Activity[], longer: ReadonlyMap<string, number> = new Map()): Game {
-  const waitedFor = new Set(activities.flatMap(({ after }) => after));
-  const last = activities.filter(({ id }) => !waitedFor.has(id));
-  return gameOf(
-    [
-      ...activities.map(({ id, low, likely, high }) => {
-        const more = longer.get(id) ?? 0;
-        return {
-          id,
-          kind: 'puzzle' as const,
-          minutes: { low: low + more, likely: likely + more, high: high + more },
-        };
-      }),
-      { id: 'done', kind: 'prize' },
-    ],
-    [
-      ...activities.flatMap(({ id, after }) => after.map((before) => `${before}>${id}`)),
-      ...last.map(({ id }) => `${id}>done`),
-    ],
-  );
-}
+import { type Activity, activity, project, RELIABLE_CONSTRUCTION } from './project.ts';
 
 function measured(game: Game) {
   const network = compile(game);
@@ -65,22 +31,7 @@ function expectFloat(activities: readonly Activity[], id: string, float: number)
 describe('the construction project of Hillier and Lieberman, Introduction to Operations Research', () => {
   // Activities, durations in weeks and predecessors of the worked example (Reliable Construction Co.), and its published results:
   // critical path A B C E F J L N of 44 weeks, float of the others. Drags by Devaux's rule.
-  const activities = [
-    certain('A', 2),
-    certain('B', 4, 'A'),
-    certain('C', 10, 'B'),
-    certain('D', 6, 'C'),
-    certain('E', 4, 'C'),
-    certain('F', 5, 'E'),
-    certain('G', 7, 'D'),
-    certain('H', 9, 'EG'),
-    certain('I', 7, 'C'),
-    certain('J', 8, 'FI'),
-    certain('K', 4, 'J'),
-    certain('L', 5, 'J'),
-    certain('M', 2, 'H'),
-    certain('N', 6, 'KL'),
-  ];
+  const activities = RELIABLE_CONSTRUCTION;
 
   it('takes 44 weeks, with the published drags', () => {
     const { shortest, drag } = measured(project(activities));
@@ -99,13 +50,6 @@ describe('the construction project of Hillier and Lieberman, Introduction to Ope
 describe('the pollution-control project of Heizer and Render, Operations Management', () => {
   // Three estimates in weeks and predecessors (Milwaukee Paper Manufacturing), from memory: expected 2 3 2 4 4 3 5 2; critical path
   // A C E G H of 15 weeks; slack B 1, D 1, F 6. Drags by hand with Devaux's rule from these.
-  const activity = (id: string, low: number, likely: number, high: number, after = ''): Activity => ({
-    id,
-    low,
-    likely,
-    high,
-    after: [...after],
-  });
   const activities = [
     activity('A', 1, 2, 3),
     activity('B', 2, 3, 4),
