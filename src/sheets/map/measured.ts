@@ -22,6 +22,9 @@ export interface MeasuredTray extends Measured {
   readonly tops: readonly number[];
 }
 
+/** In points: lines that meet one edge of a bar are no nearer to each other, and every bar is high enough for two. */
+export const ENDS_APART = 10;
+
 export interface MeasuredBar extends Measured {
   /** Heights at which lines may arrive and leave on either side, top to bottom; and anywhere between the first and the last. */
   readonly entries: readonly number[];

@@ -161,6 +161,13 @@ test('a tray is cut between rows, with the heads and feet of what is open', () =
   expect(below.rows.flatMap((row) => (row.row === 'head' ? [row.continued] : []))).toEqual([true, true]);
 });
 
+test.each([7.5, 11])('a bar that says next to nothing has room for two lines, at %s points', (size) => {
+  const { measureBar } = content(two, { codes: false, times: false });
+  const { height, entries } = measureBar('sum', { ...METRICS, size }, new Map());
+  expect((entries.at(-1) ?? 0) - (entries[0] ?? 0)).toBeGreaterThanOrEqual(10);
+  expect(height).toBeLessThan(40);
+});
+
 test('a puzzle and the lock that it alone opens share a rescue line', () => {
   const made = content(two);
   const said = made.notes.map((note) => [

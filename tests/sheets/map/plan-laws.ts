@@ -21,6 +21,7 @@ interface Segment {
 const SLACK = 0.01;
 const TRACKS_APART = 5;
 const LINES_APART = 3;
+const ENDS_APART = 10;
 
 function blocksOf(content: MapContent, plan: MapPlan, part: PlannedPart): Rectangle[] {
   const { metrics } = part;
@@ -186,6 +187,24 @@ function presenceFaults(content: MapContent, plan: MapPlan): string[] {
   ];
 }
 
+/** Lines of two nets meet one edge of a bar well apart. */
+function nearEnds({ metrics, bars, lines }: PlannedPart): string[] {
+  return bars.flatMap(({ id, x }) => {
+    const ends = lines.flatMap(({ net, from, to, points }) => {
+      const spot = from === id ? points[0] : to === id ? points.at(-1) : undefined;
+      const isBeside =
+        spot && (Math.abs(spot.x - x) < SLACK || Math.abs(spot.x - x - metrics.barWidth) < SLACK);
+      return isBeside ? [{ net, ...spot }] : [];
+    });
+    return ends.flatMap((a, i) =>
+      ends
+        .slice(i + 1)
+        .filter((b) => a.net !== b.net && a.x === b.x && Math.abs(a.y - b.y) < ENDS_APART - 2 * SLACK)
+        .map((b) => `${a.net} and ${b.net} meet bar ${id} ${Math.abs(a.y - b.y).toFixed(1)} apart`),
+    );
+  });
+}
+
 /** Rescue lines of a part stand in one column, in the order of play. */
 function noteFaults(content: MapContent, { notes }: PlannedPart): string[] {
   const order = new Map(content.notes.map(({ key }, i) => [key, i]));
@@ -220,7 +239,11 @@ export function faultsOf(content: MapContent, plan: MapPlan, frame: Frame): stri
   return [
     ...plan.pages.flatMap((page, i) => pageFaults(content, plan, page, i, frame)),
     ...plan.pages.flatMap((page) =>
-      page.parts.flatMap((part) => [...endFaults(content, plan, part), ...noteFaults(content, part)]),
+      page.parts.flatMap((part) => [
+        ...endFaults(content, plan, part),
+        ...nearEnds(part),
+        ...noteFaults(content, part),
+      ]),
     ),
     ...plan.pages.flatMap((page) =>
       page.parts.flatMap((part) => {

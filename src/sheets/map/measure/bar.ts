@@ -5,6 +5,7 @@ import type { Mark, Spot } from '../../drawing.ts';
 import { moved } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
+import { ENDS_APART } from '../measured.ts';
 import { answerLines, givesLines, glanceWidth } from './answer.ts';
 import { type BarFigure, stacked } from './figure.ts';
 import { broken, type Line, notePieces, stepPiece, textLines } from './pieces.ts';
@@ -17,6 +18,8 @@ const CUT = 0.65;
 const INDENT = 1.3;
 /** Less than this beside the number is little. */
 const NARROW = 7;
+/** Of the first height at which a line may arrive, from the corner. */
+const ENTRY_INSET = 2;
 /** Between heights at which lines may arrive. */
 const ENTRY_STEP = 2;
 export const WALL = 1.5;
@@ -43,7 +46,10 @@ export function barFigure(
   const first = pad + Math.max(type.circle, type.line) / 2;
   const under = first + (names.length - 0.5) * type.line;
   const top = isNarrow ? Math.max(under, pad + type.circle + 0.1 * size) : under;
-  const full = Math.max(pad + type.circle, top + lines.length * type.line) + pad;
+  const needed = Math.max(pad + type.circle, top + lines.length * type.line) + pad;
+  const margin = CUT * size + ENTRY_INSET;
+  const full = Math.max(needed, 2 * margin + ENDS_APART);
+  const down = (full - needed) / 2;
   const outline: Mark = {
     mark: 'area',
     role: 'puzzle',
@@ -57,12 +63,12 @@ export function barFigure(
     height: full,
     marks: [
       outline,
-      ...number.marks.map((mark) => moved(mark, pad, first)),
-      ...stacked(names, x, first, type),
-      ...stacked(lines, belowX, top + type.line / 2, type),
+      ...number.marks.map((mark) => moved(mark, pad, first + down)),
+      ...stacked(names, x, first + down, type),
+      ...stacked(lines, belowX, top + type.line / 2 + down, type),
     ],
-    ends: new Map([[id, first]]),
-    entries: entriesOf(full, CUT * size + 2),
+    ends: new Map([[id, first + down]]),
+    entries: entriesOf(full, margin),
   };
 }
 

@@ -4,10 +4,11 @@ import { byCodePoint } from '../../../game/compare.ts';
 import type { LinkId } from '../../../game/model.ts';
 import type { Side } from '../../../map/layout.ts';
 import type { PageLink } from '../content.ts';
+import { ENDS_APART } from '../measured.ts';
 import type { PlannedLine } from '../plan.ts';
 import type { Measured } from './blocks.ts';
 import type { Channel, Geometry } from './geometry.ts';
-import { CLEAR, LEVEL, type Net, netsOf } from './nets.ts';
+import { LEVEL, type Net, netsOf } from './nets.ts';
 import type { Part } from './part.ts';
 import { type Tracked, tracksOf } from './tracks.ts';
 
@@ -55,7 +56,8 @@ function worstOf(
 function cramped(nets: readonly Net[]): Net[] {
   return nets.filter((net) =>
     nets.some(
-      (other) => other !== net && other.bar === net.bar && Math.abs(other.entry - net.entry) < CLEAR - LEVEL,
+      (other) =>
+        other !== net && other.bar === net.bar && Math.abs(other.entry - net.entry) < ENDS_APART - 2 * LEVEL,
     ),
   );
 }

@@ -1,10 +1,9 @@
 /** Lines of a channel as nets: all that one bar takes from one side, or gives to it. A net has one height at the bar. */
 import type { PageLink } from '../content.ts';
+import { ENDS_APART } from '../measured.ts';
 import type { Measured, Range } from './blocks.ts';
 import type { Part } from './part.ts';
 
-/** Between what arrives at a bar and what leaves it. */
-const APART = 6;
 /** Lines of different nets that run beside each other are no closer than this. */
 export const CLEAR = 3.5;
 /** What is nearer than this is level. */
@@ -74,19 +73,26 @@ function preferred({ branches, range }: Bundle): number {
   return Math.max(range.low, Math.min(range.high, mean));
 }
 
-/** The height in the range that is nearest to the preferred one and clear of all that is avoided; the preferred one, if none is. */
-function clearOf(bundle: Bundle, avoid: readonly number[], partner: number | undefined): number {
+/**
+ * The height in the range that is nearest to the preferred one and clear of all that is avoided, if one is; in any case so far
+ * from the partner, or so near to an end of the range, that both have room.
+ */
+function clearOf(bundle: Bundle, avoid: readonly number[], partner: number | 'to come' | undefined): number {
   const wish = preferred(bundle);
   const { low, high } = bundle.range;
   const room = high - low;
-  const fits = (height: number, foreign: boolean) =>
-    (partner === undefined || Math.abs(height - partner) >= Math.min(APART, room)) &&
-    !(foreign && avoid.some((y) => Math.abs(y - height) < CLEAR));
+  const apart = Math.min(ENDS_APART, room) - LEVEL;
+  const leavesRoom = (height: number) => {
+    if (partner === undefined) return true;
+    if (partner === 'to come') return height - low >= apart || high - height >= apart;
+    return Math.abs(height - partner) >= apart;
+  };
+  const isClear = (height: number) => avoid.every((y) => Math.abs(y - height) >= CLEAR);
   for (const foreign of [true, false]) {
     for (let off = 0; off <= room + STEP; off += STEP) {
       for (const height of [wish - off, wish + off]) {
         const inside = Math.max(low, Math.min(high, height));
-        if (fits(inside, foreign)) return inside;
+        if (leavesRoom(inside) && (!foreign || isClear(inside))) return inside;
       }
     }
   }
@@ -101,12 +107,13 @@ function entriesOf(
   let best: { entries: Map<Bundle, number>; off: number } | undefined;
   for (const order of [bundles, [...bundles].reverse()]) {
     const entries = new Map<Bundle, number>();
-    let partner: number | undefined;
+    let partner: number | 'to come' | undefined = order.length > 1 ? 'to come' : undefined;
     let off = 0;
     for (const bundle of order) {
-      partner = clearOf(bundle, avoid(bundle), partner);
-      entries.set(bundle, partner);
-      off += Math.abs(partner - preferred(bundle));
+      const entry = clearOf(bundle, avoid(bundle), partner);
+      entries.set(bundle, entry);
+      off += Math.abs(entry - preferred(bundle));
+      partner = entry;
     }
     if (!best || off < best.off) best = { entries, off };
   }
