@@ -74,8 +74,10 @@ export interface TextMark extends About {
 export type LineRole =
   /** 'This is needed for that.' */
   | 'link'
-  /** Wall of a tray or bar, tape corner, bar of a hasp. */
+  /** Wall of a tray or bar, tape corner. */
   | 'wall'
+  /** Bar that joins several locks of one box. */
+  | 'hasp'
   /** Anything that rules or decorates. */
   | 'rule';
 
@@ -107,6 +109,8 @@ export type AreaRole =
   | 'plate'
   /** Circle of a step's number. */
   | 'step'
+  /** Empty circle of a step that is never reached. */
+  | 'unreached'
   /** Box to be ticked. */
   | 'tick'
   | 'plain';
@@ -115,6 +119,8 @@ export type AreaRole =
 export interface AreaMark extends About {
   readonly mark: 'area';
   readonly role: AreaRole;
+  /** Of a place: a step opens it. */
+  readonly hidden?: boolean;
   readonly corners: readonly Spot[];
   readonly rounded?: number;
   readonly fill?: Ink;

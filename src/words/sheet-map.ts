@@ -81,6 +81,7 @@ export const LEGEND = {
   told: (step: number) => `used in step ${step} (no line drawn)`,
   lock: 'lock',
   hidden: 'opened by a step',
+  hasp: 'open all locks',
   tick: (teams: number) => (teams > 1 ? 'to tick, one for each team' : 'to tick when open'),
 };
 

@@ -1,4 +1,5 @@
 /** The pages of the facilitator map from what it says and where everything is. Without the foot, which knows how many pages there are in all. */
+import { rowOf } from '../../engine/rows.ts';
 import type { Assessment } from '../../findings/assess.ts';
 import type { Side } from '../../map/layout.ts';
 import { continuedFrom, continuedOn, NUMBERS_SAID, notBeside } from '../../words/sheet-map.ts';
@@ -64,6 +65,7 @@ function usesAtMost({ game, network, measures }: Assessment, options: SheetOptio
     hasSteps: measures.steps > 0,
     hasUnreached: [...network.index.values()].some((node) => measures.reached[node] !== 1),
     hasHidden: true,
+    hasHasps: [...network.index.values()].some((node) => rowOf(network.fasteners, node).length > 1),
     hasTicks: options.ticks,
     told: measures.steps,
   };

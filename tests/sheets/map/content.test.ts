@@ -60,6 +60,21 @@ test('what lies in a place or box are rows of one tray, locks first, boxes last'
   ]);
 });
 
+test('a caption takes the room of a name', () => {
+  const game = gameOf(
+    [
+      { id: 'card', kind: 'clue', name: 'Card' },
+      { id: 'shelf', kind: 'place', name: 'Shelf', minutes: { low: 0, likely: 0, high: 0 } },
+      { id: 'list', kind: 'clue', name: 'List', in: 'shelf' },
+    ],
+    [],
+  );
+  const { trays, measureTray } = content(game);
+  const heights = trays.map((tray) => measureTray(tray, METRICS, new Map()).height);
+  expect(heights).toHaveLength(2);
+  expect(heights[0]).toBeCloseTo(heights[1] ?? 0, 6);
+});
+
 test('what lies in nothing shares a caption: in hand, or given by one puzzle', () => {
   const game = gameOf(
     [

@@ -191,6 +191,45 @@ test('the legend holds the signs that its page uses, each once, and no others', 
   }
 });
 
+test('locks of one box hang on a bar, and the legend says what that means', () => {
+  const hung = (locks: readonly string[]) =>
+    gameOf(
+      [
+        { id: 'tin', kind: 'container', name: 'Tin' },
+        ...locks.map((id) => ({ id, kind: 'fastener', on: 'tin', type: 'latch', name: '' }) as const),
+        { id: 'gold', kind: 'prize', in: 'tin' },
+      ],
+      [],
+    );
+  const bars = (pages: readonly Drawing[]) =>
+    pages.flatMap(({ marks }) => marks.filter((mark) => mark.mark === 'line' && mark.role === 'hasp'));
+  const two = pagesOf(hung(['a', 'b']));
+  expect(bars(two)).toHaveLength(1);
+  expect(textsOf(two)).toContain('open all locks');
+  const one = pagesOf(hung(['a']));
+  expect(bars(one)).toEqual([]);
+  expect(textsOf(one)).not.toContain('open all locks');
+});
+
+test('the legend tells places that a step opens from the others', () => {
+  const opened = (places: readonly string[], pairs: readonly string[]) =>
+    textsOf(
+      pagesOf(
+        gameOf(
+          [
+            { id: 'walk', kind: 'puzzle', name: 'Walk' },
+            ...places.map((id) => ({ id, kind: 'place', name: `The ${id}` }) as const),
+          ],
+          pairs,
+        ),
+      ),
+    );
+  const both = opened(['shelf', 'globe'], ['walk>globe']);
+  for (const entry of ['hiding place', 'opened by a step']) expect(both).toContain(entry);
+  expect(opened(['globe'], ['walk>globe'])).not.toContain('hiding place');
+  expect(opened(['shelf'], [])).not.toContain('opened by a step');
+});
+
 test('a step that is never reached has a hollow circle, and the legend says so', () => {
   const stuck = gameOf(
     [

@@ -4,7 +4,7 @@ import { wrap } from '../../../type/text.ts';
 import { kindName, lockName } from '../../../words/kinds.ts';
 import { LEGEND } from '../../../words/sheet-map.ts';
 import type { Mark, Spot } from '../../drawing.ts';
-import { TICK, tickBox } from '../../marks.ts';
+import { rectangle, TICK, tickBox } from '../../marks.ts';
 import { lockSign, type SignName } from '../../signs.ts';
 import {
   broken,
@@ -16,7 +16,7 @@ import {
   together,
 } from '../measure/pieces.ts';
 import { typeOf } from '../measure/type.ts';
-import { container, place } from '../measure/wall-marks.ts';
+import { container, haspBar, place } from '../measure/wall-marks.ts';
 
 /** What a page uses. */
 export interface Uses {
@@ -26,6 +26,7 @@ export interface Uses {
   readonly hasSteps: boolean;
   readonly hasUnreached: boolean;
   readonly hasHidden: boolean;
+  readonly hasHasps: boolean;
   readonly hasTicks: boolean;
   /** A step that is told and not drawn, for the example; 0 when there is none. */
   readonly told: number;
@@ -41,22 +42,25 @@ export function legendUses(marks: readonly Mark[]): Uses {
   let hasSteps = false;
   let hasUnreached = false;
   let hasHidden = false;
+  let hasHasps = false;
   let hasTicks = false;
   let told = 0;
   for (const mark of marks) {
     if (mark.mark === 'sign') signs.add(mark.sign);
     else if (mark.mark === 'area') {
-      hasPlaces ||= mark.role === 'place' && mark.dash === undefined;
+      hasPlaces ||= mark.role === 'place' && !mark.hidden;
       hasBoxes ||= mark.role === 'container';
       hasSteps ||= mark.role === 'step';
-      hasUnreached ||= mark.role === 'plain' && mark.dash !== undefined;
-      hasHidden ||= mark.role === 'place' && mark.dash !== undefined;
+      hasUnreached ||= mark.role === 'unreached';
+      hasHidden ||= mark.role === 'place' && mark.hidden === true;
       hasTicks ||= mark.role === 'tick';
+    } else if (mark.mark === 'line') {
+      hasHasps ||= mark.role === 'hasp';
     } else if (told === 0 && mark.mark === 'text' && mark.role === 'reference') {
       told = /^\d+$/.test(mark.text) ? Number(mark.text) : 0;
     }
   }
-  return { signs, hasPlaces, hasBoxes, hasSteps, hasUnreached, hasHidden, hasTicks, told };
+  return { signs, hasPlaces, hasBoxes, hasSteps, hasUnreached, hasHidden, hasHasps, hasTicks, told };
 }
 
 export function legendLines(uses: Uses, teams: number, remarks: readonly string[], width: number): Line[] {
@@ -76,6 +80,7 @@ export function legendLines(uses: Uses, teams: number, remarks: readonly string[
     if (uses.signs.has(name)) entries.push(entry([sign(name, 'metal')], lockName(lock)));
   }
   if (uses.signs.has('otherLock')) entries.push(entry([sign('otherLock', 'metal')], LEGEND.lock));
+  if (uses.hasHasps) entries.push(entry([haspPiece()], LEGEND.hasp));
   if (uses.hasSteps) entries.push(entry([example(3)], LEGEND.step));
   if (uses.hasUnreached) entries.push(entry([example(0)], LEGEND.unreached));
   if (uses.told > 0) {
@@ -97,6 +102,21 @@ const SMALL = 0.55;
 /** A small one of what is round the rows of a tray. */
 function wallPiece(marks: readonly Mark[]): Piece {
   return { width: 16.5, before: 0, marks: marks.map((mark) => meaningNone(smaller(mark))) };
+}
+
+/** Two plates on the bar that joins them. */
+function haspPiece(): Piece {
+  const plate = (y: number): Mark => ({
+    mark: 'area',
+    role: 'plain',
+    corners: rectangle(0.4, y, 9, 4.2),
+    rounded: 1,
+    fill: 'metalSoft',
+    stroke: 'metal',
+    width: 0.8,
+  });
+  const bar: Mark = { ...haspBar(7.2, -4, 4, 2.6), role: 'rule' };
+  return { width: 10, before: 0, marks: [bar, plate(-6), plate(1.8)] };
 }
 
 function smaller(mark: Mark): Mark {

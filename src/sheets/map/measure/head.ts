@@ -105,7 +105,7 @@ export function captionRow(
   const room = right - left - 2 * pad;
   const lines = [
     ...textLines(fieldCaption(caption), room, type.name, { role: 'plain' }),
-    ...textLines(continued, room, type.note, continuedLook(undefined)),
+    ...(continued === '' ? [] : textLines(continued, room, type.note, continuedLook(undefined))),
   ];
   const kept = keptFor(continued, room, type);
   return {

@@ -53,7 +53,7 @@ export function stepPiece(number: number, type: Type, of: NodeId, before = 0): P
   if (number === 0) {
     const hollow: Mark = {
       mark: 'area',
-      role: 'plain',
+      role: 'unreached',
       corners: rectangle(0.5, -circle / 2 + 0.5, circle - 1, circle - 1),
       rounded: circle / 2,
       fill: 'paper',

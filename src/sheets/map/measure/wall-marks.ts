@@ -1,6 +1,6 @@
 /** What is drawn under the rows of a tray: tape corners round a place, walls of a box, the edge of a group, the bar of a hasp. */
 import type { NodeId } from '../../../game/model.ts';
-import type { Ink, Mark, Spot } from '../../drawing.ts';
+import type { Ink, LineMark, Mark, Spot } from '../../drawing.ts';
 import { rectangle } from '../../marks.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Opening } from '../content.ts';
@@ -69,7 +69,7 @@ export function place(id: NodeId, box: Box, cut: Cut, isHidden: boolean, arm: nu
     fill: 'shade',
     stroke: isHidden ? 'second' : 'hair',
     width: isHidden ? 1 : 0.5,
-    ...(isHidden && { dash: OPEN_DASH }),
+    ...(isHidden && { hidden: true, dash: OPEN_DASH }),
     of: id,
   };
   return isHidden ? [area] : [area, ...tape(box, cut, arm, id)];
@@ -172,15 +172,18 @@ export function hasp(walls: TrayWalls, depth: number, locks: readonly number[], 
   const last = rest.at(-1);
   if (first === undefined || last === undefined) return [];
   const { left, right } = walls.at(depth);
-  const x = walls.side === 'left' ? right : left;
-  return [
-    wall(
-      [
-        { x, y: first },
-        { x, y: last },
-      ],
-      0.45 * size,
-      'metal',
-    ),
-  ];
+  return [haspBar(walls.side === 'left' ? right : left, first, last, 0.45 * size)];
+}
+
+export function haspBar(x: number, top: number, bottom: number, width: number): LineMark {
+  return {
+    mark: 'line',
+    role: 'hasp',
+    points: [
+      { x, y: top },
+      { x, y: bottom },
+    ],
+    width,
+    ink: 'metal',
+  };
 }
