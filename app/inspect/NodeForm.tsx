@@ -7,6 +7,7 @@ import { Behind, Contents } from './parts/Contents.tsx';
 import { FindingsHere } from './parts/FindingsHere.tsx';
 import { Hands } from './parts/Hands.tsx';
 import { HowLong } from './parts/HowLong.tsx';
+import { InLesson } from './parts/InLesson.tsx';
 import { LiesIn } from './parts/LiesIn.tsx';
 import { LockCode } from './parts/LockCode.tsx';
 import { NameField } from './parts/NameField.tsx';
@@ -16,7 +17,6 @@ import { OnMap } from './parts/OnMap.tsx';
 import { OpensWith } from './parts/OpensWith.tsx';
 import { Quickest } from './parts/Quickest.tsx';
 import { Texts } from './parts/Texts.tsx';
-import { When } from './parts/When.tsx';
 import { Why } from './parts/Why.tsx';
 
 export function NodeForm({ node }: { node: GameNode }) {
@@ -38,7 +38,7 @@ export function NodeForm({ node }: { node: GameNode }) {
       <HowLong node={node} />
       <Hands node={node} />
       {!read && <Texts node={node} />}
-      <When node={node} />
+      <InLesson node={node} />
       <Why node={node} />
       <Quickest node={node} />
       <OnMap id={node.id} />

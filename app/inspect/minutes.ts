@@ -1,4 +1,7 @@
 /** Times as a teacher types them. Values are minutes. */
+import { MAX_MINUTES } from '../../src/game/schema.ts';
+import { WRONG } from '../../src/words/screen-form.ts';
+import type { Reading } from './draft.ts';
 
 const SECONDS = /^(\d+(?:[.,]\d+)?)\s*(?:s|sec|secs|second|seconds)$/;
 const MINUTES = /^(\d+(?:[.,]\d+)?)\s*(?:m|min|mins|minute|minutes)?$/;
@@ -17,6 +20,14 @@ export function parseMinutes(raw: string): number | undefined {
   const pair = CLOCK.exec(typed) ?? BOTH.exec(typed);
   if (pair) return number(pair[1]) + number(pair[2]) / 60;
   return undefined;
+}
+
+/** A field of one time; empty means that the game says none. `wrong`: what is said of what is no time. */
+export function readMinutes(raw: string, wrong: string): Reading<number | undefined> {
+  if (raw.trim() === '') return { value: undefined };
+  const minutes = parseMinutes(raw);
+  if (minutes === undefined) return { wrong };
+  return minutes > MAX_MINUTES ? { wrong: WRONG.tooLong } : { value: minutes };
 }
 
 /** The same time as it stands in a field: whole seconds below a minute, 1:30 where seconds are whole, else the number. Read back, it is within half a second of a hundredth. */

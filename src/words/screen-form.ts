@@ -57,6 +57,11 @@ export const FORM = {
   atBest: 'at best',
   asARule: 'as a rule',
   atWorst: 'at worst',
+  timesHint: '‘As a rule’ takes the other two along. Write 45 s, 1.5 or 1:30.',
+  asUsual: 'As usual',
+  spread: 'How much it varies',
+  alwaysTheSame: 'always the same',
+  canBeAnything: 'can be anything',
   hands: 'Pupils who can work at it together',
   needs: 'Needs',
   needsNothing: 'No arrow leads here.',
@@ -79,6 +84,14 @@ export const FORM = {
   locks: (count: number) =>
     count < 2 ? 'Locks on it' : `${capital(NUMBER_WORDS[count] ?? String(count))} locks on a hasp`,
   noLocks: 'None: it opens at once.',
+  inLesson: 'In the lesson',
+  howManyThere: 'How many of it there are',
+  eachTeam: 'one for each team',
+  sharedByTeams: 'fewer, for all teams together',
+  forAllTeams: 'for all teams together',
+  howManyTogether: 'How many for all teams together',
+  checked: 'Checked or handed over by the teacher',
+  hintAfter: 'Hint after so many minutes of work',
   atMinute: 'Given out at minute',
   atMinuteHint: 'Empty: it is there from the start.',
   decoy: 'Red herring: leads nowhere on purpose',
@@ -110,9 +123,9 @@ export const KIND_GROUPS: Readonly<Record<Kind, string>> = {
 /** What is wrong with what was typed. */
 export const WRONG = {
   minutes: 'Write a time: 45 s, 1.5 or 1:30.',
-  timesMissing: (missing: readonly string[]) =>
-    `${list(missing.map((label) => `‘${label}’`))} ${missing.length === 1 ? 'is' : 'are'} missing. Until all three are there, the time stays as it was.`,
+  asARule: '‘As a rule’ is missing. Until it is there, the time stays as it was.',
   order: 'At best is the shortest, at worst the longest. Until they are in order, the time stays as it was.',
+  tooLong: 'That is more than a million minutes.',
   wholeNumber: 'Write a whole number.',
   fromOne: 'Write a whole number from 1.',
   places: 'Write the places as numbers from 1: 1, 3.',
@@ -133,7 +146,14 @@ export function usualTime(kind: Kind): string {
     puzzle: 'for a puzzle',
     prize: 'for a prize',
   };
-  return `Empty: what is usual ${what[kind]}. Write 45 s, 1.5 or 1:30.`;
+  return `Empty: what is usual ${what[kind]}. ‘As a rule’ sets all three. Write 45 s, 1.5 or 1:30.`;
+}
+
+/** What a spread comes to: 'from 3 min to 10 min', 'always 5 min'. */
+export function spreadOf(low: number, high: number): string {
+  const from = minutes(low);
+  const to = minutes(high);
+  return from === to ? `always ${to}` : `${from} to ${to}`;
 }
 
 /** Where a lock's code comes from: 'comes from Read the tide table, all three'. `places` undefined: the whole code. */
@@ -202,6 +222,19 @@ export function atTheQuickest(drag: number, tied: boolean, partners: readonly nu
   return drag > 0
     ? `It adds ${minutes(drag)} to the end.`
     : 'It adds nothing to the end: others take longer.';
+}
+
+/** When a step is begun and done if everything goes as fast as the estimates allow. Minutes of play. */
+export function earliest(start: number, finish: number): string {
+  return start > 0
+    ? `Begun after ${minutes(start)}, done after ${minutes(finish)}.`
+    : `Begun at once, done after ${minutes(finish)}.`;
+}
+
+/** `float`: how much longer a step may take without delaying the end, in minutes. Nothing to say of one that delays it at once. */
+export function mayTakeLonger(float: number): string | undefined {
+  if (float === Number.POSITIVE_INFINITY) return 'However long it takes, the end stays the same.';
+  return float > 0 ? `It may take ${minutes(float)} longer without delaying the end.` : undefined;
 }
 
 /** 'Green tin, with Red tag and Bay chart'. */

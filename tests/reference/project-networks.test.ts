@@ -3,6 +3,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { floatOf } from '../../src/engine/float.ts';
 import { measure } from '../../src/engine/measures.ts';
 import { compile } from '../../src/engine/network.ts';
 import type { Game } from '../../src/game/model.ts';
@@ -26,6 +27,8 @@ function expectFloat(activities: readonly Activity[], id: string, float: number)
   const { shortest } = measured(project(activities));
   expect(measured(project(activities, new Map([[id, float]]))).shortest, id).toBeCloseTo(shortest, 9);
   expect(measured(project(activities, new Map([[id, float + 1]]))).shortest, id).toBeCloseTo(shortest + 1, 9);
+  const network = compile(project(activities));
+  expect(floatOf(network, measure(network), network.index.get(id) ?? -1), id).toBeCloseTo(float, 9);
 }
 
 describe('the construction project of Hillier and Lieberman, Introduction to Operations Research', () => {
@@ -140,8 +143,13 @@ describe('critical-path drag', { timeout: 60_000 }, () => {
             `${id(i)}>done`,
           ]),
         );
-        const measures = measure(compile(game));
+        const network = compile(game);
+        const measures = measure(network);
         expect(measures.shortest).toBe(end);
+        // Total float: latest start less earliest start (Kelley and Walker 1959).
+        expect(activities.map((_, i) => floatOf(network, measures, i) ?? 0)).toEqual(
+          activities.map(({ duration }, i) => (duration > 0 ? float[i] : 0)),
+        );
         expect([...measures.drag.slice(0, count)]).toEqual(drag);
       }),
       { seed: 1999, numRuns: 500 },

@@ -1,89 +1,73 @@
-/** Three estimates of a step: at best, as a rule, at worst. All three or none; empty means what is usual. */
-import { useId, useState } from 'react';
-import { defaultMinutes } from '../../../src/game/defaults.ts';
+/**
+ * Three estimates of a step: at best, as a rule, at worst. The one in the middle takes the other two along; a slider says how far
+ * they are apart. All three or none; empty means what is usual.
+ */
+import { useId, useRef, useState } from 'react';
+import { defaultMinutes, minutesOf } from '../../../src/game/defaults.ts';
 import type { Estimate, GameNode } from '../../../src/game/model.ts';
-import { FORM, usualTime, WRONG } from '../../../src/words/screen-form.ts';
+import { usualEstimate } from '../../../src/game/spread.ts';
+import { FORM, usualTime } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
+import { COLUMNS, type Column, readEstimate, shownEstimate, type Typed } from '../estimate.ts';
 import { keepDraft, useKeptDraft } from '../kept.ts';
-import { parseMinutes, typedMinutes } from '../minutes.ts';
+import { typedMinutes } from '../minutes.ts';
 import { Section } from '../Section.tsx';
-import { typeField } from '../write.ts';
-
-type Column = 'low' | 'likely' | 'high';
-type Typed = Readonly<Record<Column, string>>;
-
-const COLUMNS: readonly (readonly [Column, string])[] = [
-  ['low', FORM.atBest],
-  ['likely', FORM.asARule],
-  ['high', FORM.atWorst],
-];
-
-type EstimateReading =
-  | { readonly value: Estimate | undefined }
-  /** `columns`: where to say it. */
-  | { readonly wrong: string; readonly columns: readonly Column[] };
-
-function readEstimate(typed: Typed): EstimateReading {
-  const columns = COLUMNS.map(([column]) => column);
-  const empty = columns.filter((column) => typed[column].trim() === '');
-  if (empty.length === 3) return { value: undefined };
-  const times = {
-    low: parseMinutes(typed.low),
-    likely: parseMinutes(typed.likely),
-    high: parseMinutes(typed.high),
-  };
-  const bad = columns.filter((column) => !empty.includes(column) && times[column] === undefined);
-  if (bad.length > 0) return { wrong: WRONG.minutes, columns: bad };
-  const { low, likely, high } = times;
-  if (low === undefined || likely === undefined || high === undefined) {
-    const missing = COLUMNS.filter(([column]) => empty.includes(column)).map(([, label]) => label);
-    return { wrong: WRONG.timesMissing(missing), columns: empty };
-  }
-  if (low > likely) return { wrong: WRONG.order, columns: ['low', 'likely'] };
-  if (likely > high) return { wrong: WRONG.order, columns: ['likely', 'high'] };
-  return { value: { low, likely, high } };
-}
-
-function shownEstimate({ minutes }: GameNode): Typed {
-  return {
-    low: minutes ? typedMinutes(minutes.low) : '',
-    likely: minutes ? typedMinutes(minutes.likely) : '',
-    high: minutes ? typedMinutes(minutes.high) : '',
-  };
-}
+import { chooseField, typeField } from '../write.ts';
+import { Spread } from './Spread.tsx';
+import './how-long.css';
 
 const inOrder = (typed: Typed) => [typed.low, typed.likely, typed.high];
 
+interface Visit {
+  /** What is typed into the boxes since one of them was entered. */
+  readonly typed: Partial<Typed>;
+  readonly held: Estimate;
+}
+
 export function HowLong({ node }: { node: GameNode }) {
   const id = useId();
+  const rule = useRef<HTMLInputElement>(null);
   const field = `minutes ${node.id}`;
   const shown = shownEstimate(node);
   const of = inOrder(shown).join(' ');
   const kept = useKeptDraft(field, of);
-  // Good times stand as they are typed, until the three are left.
-  const [typing, setTyping] = useState<Typed>();
-  const [filling, setFilling] = useState(false);
+  const [visit, setVisit] = useState<Visit>();
   const [low = '', likely = '', high = ''] = kept?.typed ?? [];
-  const typed = kept ? { low, likely, high } : (typing ?? shown);
-  const usual = defaultMinutes(node);
-  const reading = readEstimate(typed);
+  const keptTyped: Typed = { low, likely, high };
+  const typed: Typed = kept ? keptTyped : { ...shown, ...visit?.typed };
+  const held = visit?.held ?? minutesOf(node);
+  const usual = usualEstimate(node);
+
+  const read = (boxes: Typed, touched: Partial<Typed>) =>
+    readEstimate(boxes, new Set(COLUMNS.flatMap(([column]) => (column in touched ? column : []))), {
+      held,
+      usual,
+    });
+  const touchedBefore = visit?.typed ?? differing(typed, shown);
+  const reading = read(typed, touchedBefore);
   // While the three are being filled in, they are not wrong yet.
-  const wrong = !filling && 'wrong' in reading ? reading : undefined;
+  const wrong = !visit && 'wrong' in reading ? reading : undefined;
 
   const change = (column: Column, raw: string) => {
+    const touched = { ...touchedBefore, [column]: raw };
     const next = { ...typed, [column]: raw };
-    const result = readEstimate(next);
+    const result = read(next, touched);
     const good = 'value' in result;
-    setFilling(true);
-    setTyping(good ? next : undefined);
+    setVisit({ typed: touched, held });
     keepDraft(field, good ? undefined : { typed: inOrder(next), of });
     if (good) typeField(node.id, 'minutes', result.value);
   };
   const leave = (event: React.FocusEvent<HTMLFieldSetElement>) => {
     if (event.currentTarget.contains(event.relatedTarget)) return;
-    setFilling(false);
-    setTyping(undefined);
+    setVisit(undefined);
     useGame.getState().settle();
+  };
+  const asUsual = () => {
+    setVisit(undefined);
+    keepDraft(field, undefined);
+    chooseField(node.id, 'minutes', undefined);
+    // The button goes with the times.
+    rule.current?.focus();
   };
 
   return (
@@ -96,9 +80,10 @@ export function HowLong({ node }: { node: GameNode }) {
             </label>
             <input
               id={`${id}-${column}`}
+              ref={column === 'likely' ? rule : undefined}
               className="field"
               value={typed[column]}
-              placeholder={typedMinutes(usual[column])}
+              placeholder={typedMinutes(defaultMinutes(node)[column])}
               autoComplete="off"
               aria-invalid={wrong?.columns.includes(column) ?? false}
               aria-describedby={wrong ? `${id}-wrong` : `${id}-hint`}
@@ -113,9 +98,22 @@ export function HowLong({ node }: { node: GameNode }) {
         </p>
       ) : (
         <p className="hint" id={`${id}-hint`}>
-          {usualTime(node.kind)}
+          {node.minutes ? FORM.timesHint : usualTime(node.kind)}
         </p>
       )}
+      <Spread node={node} />
+      {(node.minutes || kept) && (
+        <button type="button" className="button form-add" onClick={asUsual}>
+          {FORM.asUsual}
+        </button>
+      )}
     </Section>
+  );
+}
+
+/** The boxes of a draft that was kept that are not what the game has: these were typed. */
+function differing(typed: Typed, shown: Typed): Partial<Typed> {
+  return Object.fromEntries(
+    COLUMNS.filter(([column]) => typed[column] !== shown[column]).map(([column]) => [column, typed[column]]),
   );
 }

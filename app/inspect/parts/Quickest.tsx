@@ -1,8 +1,9 @@
-/** What a step costs at the quickest: the minutes that it adds to the end, or with which others it is tied. */
+/** A step when everything goes as fast as the estimates allow: when it is begun and done, what it adds to the end or with which others it is tied, and how much longer it may take. */
 import { useMemo } from 'react';
+import { floatOf } from '../../../src/engine/float.ts';
 import { onlyWith } from '../../../src/engine/ties.ts';
 import type { GameNode } from '../../../src/game/model.ts';
-import { atTheQuickest, FORM } from '../../../src/words/screen-form.ts';
+import { atTheQuickest, earliest, FORM, mayTakeLonger } from '../../../src/words/screen-form.ts';
 import { useAssessment } from '../../store/assessment.ts';
 import { Section } from '../Section.tsx';
 
@@ -13,11 +14,15 @@ export function Quickest({ node }: { node: GameNode }) {
     () => (measures.tied[i] === 1 ? onlyWith(network, measures, i) : []),
     [network, measures, i],
   );
+  const float = useMemo(() => floatOf(network, measures, i), [network, measures, i]);
   if (!measures.solvable || network.isStep[i] !== 1 || measures.reached[i] !== 1) return null;
   const numbers = partners.map((partner) => measures.number[partner] ?? 0).sort((a, b) => a - b);
+  const later = mayTakeLonger(float ?? 0);
   return (
     <Section title={FORM.atTheQuickest}>
+      <p>{earliest(measures.start[i] ?? 0, measures.finish[i] ?? 0)}</p>
       <p>{atTheQuickest(measures.drag[i] ?? 0, measures.tied[i] === 1, numbers)}</p>
+      {later !== undefined && <p>{later}</p>}
       {measures.mustDo[i] === 1 && <p>{FORM.cannotSkip}</p>}
     </Section>
   );

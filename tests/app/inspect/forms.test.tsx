@@ -87,27 +87,91 @@ describe('how long it takes', () => {
   const fields = () =>
     ['at best', 'as a rule', 'at worst'].map((label) => screen.getByLabelText<HTMLInputElement>(label));
 
-  test('three times, written as a teacher writes them', () => {
+  test('three times, written as a teacher writes them: what is typed stays, what is not follows', () => {
     openForm('lock');
     const [best, rule, worst] = fields();
     expect(best?.placeholder).toBe('18 s');
     if (!best || !rule || !worst) throw new Error('three fields');
-    type(best, '45 s');
+    type(best, '15 s');
+    expect(node('lock')?.minutes).toEqual({ low: 0.25, likely: 0.5, high: 2 });
     type(rule, '1.5');
-    expect(node('lock')?.minutes).toBeUndefined();
+    expect(node('lock')?.minutes).toEqual({ low: 0.25, likely: 1.5, high: 6 });
     type(worst, '2:30');
-    expect(node('lock')?.minutes).toEqual({ low: 0.75, likely: 1.5, high: 2.5 });
+    expect(node('lock')?.minutes).toEqual({ low: 0.25, likely: 1.5, high: 2.5 });
+    fireEvent.blur(worst);
+    expect(past()).toBe(1);
   });
 
-  test('not all three: told when the last of them is left', () => {
+  test('one number sets all three by what is usual for the kind', () => {
+    openForm('sum');
+    const [best, rule, worst] = fields();
+    if (!best || !rule || !worst) throw new Error('three fields');
+    type(rule, '1');
+    expect(node('sum')?.minutes).toEqual({ low: 0.6, likely: 1, high: 2 });
+    // The ratios are those that held before, however short what is typed is on its way.
+    type(rule, '0');
+    expect(node('sum')?.minutes).toEqual({ low: 0, likely: 0, high: 0 });
+    type(rule, '10');
+    expect(node('sum')?.minutes).toEqual({ low: 6, likely: 10, high: 20 });
+    expect([best, rule, worst].map(({ value }) => value)).toEqual(['6 min', '10', '20 min']);
+    fireEvent.blur(rule);
+    expect(past()).toBe(1);
+    act(() => useGame.getState().undo());
+    expect(node('sum')?.minutes).toBeUndefined();
+  });
+
+  test('times of its own keep their ratios when only the one number changes', () => {
+    openGame(
+      gameOf(
+        NODES.map((each) =>
+          each.id === 'sum' ? { ...each, minutes: { low: 1, likely: 4, high: 5 } } : each,
+        ),
+        LINKS,
+      ),
+    );
+    openForm('sum');
+    type(screen.getByLabelText('as a rule'), '8');
+    expect(node('sum')?.minutes).toEqual({ low: 2, likely: 8, high: 10 });
+    fireEvent.blur(screen.getByLabelText('as a rule'));
+    type(screen.getByLabelText('at worst'), '30');
+    expect(node('sum')?.minutes).toEqual({ low: 2, likely: 8, high: 30 });
+    fireEvent.blur(screen.getByLabelText('at worst'));
+    type(screen.getByLabelText('at best'), '');
+    expect(node('sum')?.minutes).toEqual({ low: 4.8, likely: 8, high: 30 });
+  });
+
+  test('the middle one emptied: told when it is left', () => {
     openForm('lock');
-    const [best] = fields();
-    if (!best) throw new Error('three fields');
-    type(best, '1');
-    expect(screen.queryByText(/are missing/)).toBeNull();
-    fireEvent.blur(best);
-    expect(screen.getByText(/^‘as a rule’ and ‘at worst’ are missing/)).toBeTruthy();
-    expect(node('lock')?.minutes).toBeUndefined();
+    const [best, rule] = fields();
+    if (!best || !rule) throw new Error('three fields');
+    type(best, '15 s');
+    type(rule, '1');
+    type(rule, '');
+    expect(screen.queryByText(/is missing/)).toBeNull();
+    fireEvent.blur(rule);
+    expect(screen.getByText(/^‘As a rule’ is missing/)).toBeTruthy();
+    expect(node('lock')?.minutes).toEqual({ low: 0.25, likely: 1, high: 4 });
+  });
+
+  test('as usual takes the times away, and what was typed with them', () => {
+    openForm('lock');
+    type(screen.getByLabelText('as a rule'), '2');
+    fireEvent.blur(screen.getByLabelText('as a rule'));
+    type(screen.getByLabelText('at best'), 'x');
+    fireEvent.click(screen.getByRole('button', { name: 'As usual' }));
+    expect(node('lock') && 'minutes' in (node('lock') ?? {})).toBe(false);
+    expect(fields().map(({ value }) => value)).toEqual(['', '', '']);
+    expect(screen.queryByRole('button', { name: 'As usual' })).toBeNull();
+    act(() => useGame.getState().undo());
+    expect(node('lock')?.minutes).toEqual({ low: 1.2, likely: 2, high: 8 });
+  });
+
+  test('a time beyond all measure is refused at the field', () => {
+    openForm('sum');
+    type(screen.getByLabelText('as a rule'), '900000');
+    fireEvent.blur(screen.getByLabelText('as a rule'));
+    expect(screen.getByText('That is more than a million minutes.')).toBeTruthy();
+    expect(node('sum')?.minutes).toBeUndefined();
   });
 
   test('out of order: told, and not written', () => {
@@ -128,6 +192,118 @@ describe('how long it takes', () => {
   });
 });
 
+describe('how much it varies', () => {
+  const slider = () => screen.getByLabelText<HTMLInputElement>(/^How much it varies/);
+  const pull = (at: number) => fireEvent.change(slider(), { target: { value: String(at) } });
+
+  test('the game follows while the slider moves, and one pull is one undo', () => {
+    openForm('sum');
+    expect(slider().getAttribute('aria-valuetext')).toBe('3 min to 10 min');
+    fireEvent.pointerDown(slider());
+    pull(20);
+    expect(node('sum')?.minutes).toEqual({ low: 2.5, likely: 5, high: 11 });
+    pull(40);
+    expect(node('sum')?.minutes).toEqual({ low: 0, likely: 5, high: 18 });
+    pull(0);
+    expect(node('sum')?.minutes).toEqual({ low: 5, likely: 5, high: 5 });
+    expect(slider().getAttribute('aria-valuetext')).toBe('always 5 min');
+    // Wide again by the same pull: nothing of its shape is lost.
+    pull(16);
+    expect(node('sum')?.minutes).toEqual({ low: 3, likely: 5, high: 10 });
+    fireEvent.pointerUp(window);
+    fireEvent.pointerDown(slider());
+    pull(4);
+    fireEvent.pointerUp(window);
+    expect(past()).toBe(2);
+    act(() => useGame.getState().undo());
+    expect(node('sum')?.minutes).toEqual({ low: 3, likely: 5, high: 10 });
+    expect(slider().value).toBe('16');
+    act(() => useGame.getState().undo());
+    expect(node('sum')?.minutes).toBeUndefined();
+  });
+
+  test('stands nowhere on what takes no time', () => {
+    openForm('note');
+    expect(screen.queryByRole('slider')).toBeNull();
+    type(screen.getByLabelText('as a rule'), '5');
+    expect(node('note')?.minutes).toEqual({ low: 3, likely: 5, high: 10 });
+    expect(screen.getByRole('slider')).toBeTruthy();
+  });
+});
+
+describe('in the lesson', () => {
+  const fold = () => screen.getByText('In the lesson').closest('details');
+
+  test('is folded as long as nothing of it is said', () => {
+    openForm('sum');
+    expect(fold()?.open).toBe(false);
+    cleanup();
+    act(() => void useGame.getState().apply([{ type: 'setFields', id: 'sum', fields: { checked: true } }]));
+    openForm('sum');
+    expect(fold()?.open).toBe(true);
+  });
+
+  test('a step is checked by the teacher, and hinted after its minutes', () => {
+    openForm('sum');
+    fireEvent.click(screen.getByLabelText('Checked or handed over by the teacher'));
+    expect(node('sum')?.checked).toBe(true);
+    const hint = screen.getByLabelText<HTMLInputElement>('Hint after so many minutes of work');
+    expect(hint.placeholder).toBe('7:30');
+    type(hint, '6');
+    expect(node('sum')?.hintAfter).toBe(6);
+    type(hint, 'soon');
+    expect(hint.getAttribute('aria-invalid')).toBe('true');
+    type(hint, '');
+    fireEvent.click(screen.getByLabelText('Checked or handed over by the teacher'));
+    expect(node('sum')).toEqual(NODES.find(({ id }) => id === 'sum'));
+  });
+
+  test('what is no step is neither checked nor hinted', () => {
+    openForm('note');
+    expect(screen.queryByLabelText(/^Checked/)).toBeNull();
+    expect(screen.queryByLabelText(/^Hint/)).toBeNull();
+  });
+
+  test('a box is one for each team, or so many for all', () => {
+    openForm('tin');
+    expect(screen.getByLabelText<HTMLInputElement>('one for each team').checked).toBe(true);
+    fireEvent.click(screen.getByLabelText('fewer, for all teams together'));
+    expect(node('tin')).toMatchObject({ shared: 1 });
+    const many = screen.getByLabelText<HTMLInputElement>('How many for all teams together');
+    type(many, '0');
+    expect(screen.getByText('Write a whole number from 1.')).toBeTruthy();
+    expect(node('tin')).toMatchObject({ shared: 1 });
+    type(many, '3');
+    expect(node('tin')).toMatchObject({ shared: 3 });
+    fireEvent.click(screen.getByLabelText('one for each team'));
+    expect(node('tin')).toEqual(NODES.find(({ id }) => id === 'tin'));
+  });
+
+  test('the count that is emptied goes back to one for each team, and nothing is left over', () => {
+    openForm('tin');
+    fireEvent.click(screen.getByLabelText('fewer, for all teams together'));
+    type(screen.getByLabelText('How many for all teams together'), '2x');
+    fireEvent.click(screen.getByLabelText('one for each team'));
+    expect(node('tin')).toEqual(NODES.find(({ id }) => id === 'tin'));
+    expect(screen.queryByText('Write a whole number from 1.')).toBeNull();
+  });
+
+  test('only tools, boxes and places are shared', () => {
+    for (const id of ['sum', 'lock', 'note', 'medal']) {
+      openForm(id);
+      expect(screen.queryByText('How many of it there are')).toBeNull();
+      cleanup();
+    }
+  });
+
+  test('a red herring, and what is given out later', () => {
+    openForm('note');
+    type(screen.getByLabelText('Given out at minute'), '12');
+    fireEvent.click(screen.getByLabelText(/^Red herring/));
+    expect(node('note')).toMatchObject({ atMinute: 12, decoy: true });
+  });
+});
+
 describe('times that are not right yet', () => {
   const texts = () =>
     ['at best', 'as a rule', 'at worst'].map((label) => screen.getByLabelText<HTMLInputElement>(label).value);
@@ -136,38 +312,30 @@ describe('times that are not right yet', () => {
     act(() => useView.getState().select(['lock']));
   };
 
-  test('stay as typed when something else is selected meanwhile, and say what is missing', () => {
+  test('stay as typed when something else is selected meanwhile, and say what is wrong', () => {
     openForm('lock');
-    type(screen.getByLabelText('as a rule'), '40');
-    type(screen.getByLabelText('at worst'), '60');
+    type(screen.getByLabelText('at best'), '20');
     // The map takes the pointer without the field being left.
     selectAnotherAndBack();
-    expect(texts()).toEqual(['', '40', '60']);
-    expect(screen.getByText(/^‘at best’ is missing/)).toBeTruthy();
-    type(screen.getByLabelText('at best'), '20');
-    expect(node('lock')?.minutes).toEqual({ low: 20, likely: 40, high: 60 });
+    expect(texts()).toEqual(['20', '', '']);
+    expect(screen.getByText(/^At best is the shortest/)).toBeTruthy();
+    type(screen.getByLabelText('as a rule'), '40');
+    expect(node('lock')?.minutes).toEqual({ low: 20, likely: 40, high: 160 });
   });
 
-  test('one field can be cleared, and clearing all three takes the times away', () => {
+  test('emptying all three takes the times away', () => {
     openForm('lock');
-    type(screen.getByLabelText('at best'), '20');
     type(screen.getByLabelText('as a rule'), '40');
-    type(screen.getByLabelText('at worst'), '60');
-    fireEvent.blur(screen.getByLabelText('at worst'));
-    type(screen.getByLabelText('at best'), '');
-    selectAnotherAndBack();
-    expect(texts()).toEqual(['', '40 min', '60 min']);
-    expect(node('lock')?.minutes).toEqual({ low: 20, likely: 40, high: 60 });
-    type(screen.getByLabelText('as a rule'), '');
-    type(screen.getByLabelText('at worst'), '');
-    expect(node('lock')?.minutes).toBeUndefined();
+    fireEvent.blur(screen.getByLabelText('as a rule'));
+    for (const label of ['at best', 'as a rule', 'at worst']) type(screen.getByLabelText(label), '');
+    expect(node('lock') && 'minutes' in (node('lock') ?? {})).toBe(false);
     selectAnotherAndBack();
     expect(texts()).toEqual(['', '', '']);
   });
 
   test('are gone with the game that they belong to', () => {
     openForm('lock');
-    type(screen.getByLabelText('as a rule'), '40');
+    type(screen.getByLabelText('at best'), '40');
     act(() => openGame());
     act(() => useView.getState().select(['lock']));
     expect(texts()).toEqual(['', '', '']);

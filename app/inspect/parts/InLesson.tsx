@@ -1,0 +1,107 @@
+/** What is rarely said of a thing, folded under one heading; open where something of it is said. */
+import { useState } from 'react';
+import { hintAfterOf, isStep, sharedOf } from '../../../src/game/defaults.ts';
+import type { GameNode } from '../../../src/game/model.ts';
+import { FORM, WRONG } from '../../../src/words/screen-form.ts';
+import type { Reading } from '../draft.ts';
+import { readMinutes, typedMinutes } from '../minutes.ts';
+import { TextField } from '../TextField.tsx';
+import { chooseField, typeField } from '../write.ts';
+import { Shared } from './Shared.tsx';
+
+function readMinuteOfPlay(raw: string): Reading<number | undefined> {
+  return readMinutes(raw, WRONG.minuteOfPlay);
+}
+
+function readHintAfter(raw: string): Reading<number | undefined> {
+  return readMinutes(raw, WRONG.minutes);
+}
+
+/** What it would be if the node did not say. */
+function usualHint(node: GameNode): string {
+  const { hintAfter: _, ...silent } = node;
+  return typedMinutes(hintAfterOf(silent));
+}
+
+function saysAny(node: GameNode): boolean {
+  const { checked, hintAfter, atMinute, decoy } = node;
+  return (
+    checked === true ||
+    decoy === true ||
+    hintAfter !== undefined ||
+    atMinute !== undefined ||
+    sharedOf(node) !== undefined
+  );
+}
+
+export function InLesson({ node }: { node: GameNode }) {
+  const [open, setOpen] = useState(() => saysAny(node));
+  const given = node.kind !== 'place' && node.kind !== 'puzzle' && node.kind !== 'fastener';
+  const shared = node.kind === 'tool' || node.kind === 'container' || node.kind === 'place';
+  const step = isStep(node);
+  return (
+    <details
+      className="form-section form-fold"
+      open={open}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
+      <summary>{FORM.inLesson}</summary>
+      <div className="form-stack form-fold-body">
+        {shared && <Shared node={node} />}
+        {(step || node.checked === true) && (
+          <Tick
+            label={FORM.checked}
+            ticked={node.checked === true}
+            onTick={(ticked) => chooseField(node.id, 'checked', ticked || undefined)}
+          />
+        )}
+        {(step || node.hintAfter !== undefined) && (
+          <div className="form-short">
+            <TextField
+              field={`hintAfter ${node.id}`}
+              label={FORM.hintAfter}
+              shown={node.hintAfter === undefined ? '' : typedMinutes(node.hintAfter)}
+              read={readHintAfter}
+              write={(minutes) => typeField(node.id, 'hintAfter', minutes)}
+              placeholder={usualHint(node)}
+            />
+          </div>
+        )}
+        {given && (
+          <div className="form-short">
+            <TextField
+              field={`atMinute ${node.id}`}
+              label={FORM.atMinute}
+              shown={node.atMinute === undefined ? '' : typedMinutes(node.atMinute).replace(/ min$/, '')}
+              read={readMinuteOfPlay}
+              write={(minute) => typeField(node.id, 'atMinute', minute)}
+              hint={FORM.atMinuteHint}
+            />
+          </div>
+        )}
+        {node.kind !== 'prize' && (
+          <Tick
+            label={FORM.decoy}
+            ticked={node.decoy === true}
+            onTick={(ticked) => chooseField(node.id, 'decoy', ticked || undefined)}
+          />
+        )}
+      </div>
+    </details>
+  );
+}
+
+interface TickProps {
+  readonly label: string;
+  readonly ticked: boolean;
+  readonly onTick: (ticked: boolean) => void;
+}
+
+function Tick({ label, ticked, onTick }: TickProps) {
+  return (
+    <label className="form-check">
+      <input type="checkbox" checked={ticked} onChange={(event) => onTick(event.target.checked)} />
+      {label}
+    </label>
+  );
+}
