@@ -5,7 +5,7 @@
  */
 import type { Flow } from './flow.ts';
 import type { Network } from './network.ts';
-import { timesOf } from './times.ts';
+import { type Times, timesOf } from './times.ts';
 
 export interface Chain {
   readonly length: number;
@@ -21,20 +21,23 @@ export function longestChain(network: Network, flow: Flow): Chain {
     return event < network.size && network.isStep[event] === 1;
   };
   const ones = Float64Array.from(flow.event, (_, at) => (isStep(at) ? 1 : 0));
-  const { start, finish, rank } = timesOf(flow, ones, new Float64Array(flow.count));
+  const times = timesOf(flow, ones, new Float64Array(flow.count));
+  const back: number[] = [];
+  for (const at of walkBack(flow, times)) if (isStep(at)) back.push(flow.event[at] ?? 0);
+  return { length: back.length, steps: Int32Array.from(back).reverse() };
+}
+
+/** Positions from the prize that finishes last, the first of several, back along what each start rests on, to what starts by itself. */
+export function* walkBack(flow: Flow, { start, finish, rank }: Times): Generator<number> {
   let at = flow.prizes[0] ?? 0;
   for (const prize of flow.prizes) if ((finish[prize] ?? 0) > (finish[at] ?? 0)) at = prize;
-  const length = finish[at] ?? 0;
-  const steps = new Int32Array(length);
-  let left = length;
-  for (let before: number | undefined = at; before !== undefined && left > 0; ) {
+  for (let before: number | undefined = at; before !== undefined; ) {
     at = before;
-    if (isStep(at)) steps[--left] = flow.event[at] ?? 0;
-    // What has a smaller rank and the same count is what the start rests on, even among things that take no time.
+    yield at;
+    // What has a smaller rank and the same time is what the start rests on, even among things that take no time.
     const isGround = (other: number) => finish[other] === start[at] && (rank[other] ?? 0) < (rank[at] ?? 0);
     before = findIn(flow.all, at, isGround) ?? findIn(flow.some, at, isGround);
   }
-  return { length, steps };
 }
 
 function findIn(rows: Flow['all'], owner: number, wanted: (item: number) => boolean): number | undefined {

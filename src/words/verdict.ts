@@ -1,13 +1,17 @@
 /** The verdict: can it be won, in a sentence whose underlined words lead to what they count. */
 import type { Fewest } from '../engine/measures.ts';
+import type { Simulated } from '../engine/simulation/model.ts';
 import type { Assessment } from '../findings/assess.ts';
+import type { TimedFinding } from '../findings/timed/timed-finding.ts';
+import { OFTEN_ENOUGH } from '../findings/timed/too-long.ts';
 import { lessonOf } from '../game/defaults.ts';
+import { lessonsFinish } from './chance.ts';
 import { findingHeadline } from './findings/index.ts';
 import { count, lessonInWords, minutesInWords, minutesOf } from './numbers.ts';
 import { sentence } from './say.ts';
 import type { Part, Sentence } from './sentence.ts';
 
-/** 'ok': it can be won. 'look': it can, but not within the lesson. 'stops': it cannot. 'open': there is no prize yet. */
+/** 'ok': it can be won. 'look': it can, but mostly not within the lesson. 'stops': it cannot. 'open': there is no prize yet. */
 export type Tone = 'ok' | 'look' | 'stops' | 'open';
 
 export interface Verdict {
@@ -18,24 +22,45 @@ export interface Verdict {
   readonly second: Sentence;
 }
 
-export function toneOf(assessment: Assessment): Tone {
+/** What simulated lessons add to the assessment; nothing while that is being worked out. */
+export interface Timed {
+  readonly simulated: Pick<Simulated, 'inTime' | 'median'> | undefined;
+  readonly findings: readonly TimedFinding[];
+}
+
+const NOT_SIMULATED: Timed = { simulated: undefined, findings: [] };
+
+export function toneOf(assessment: Assessment, { simulated }: Timed = NOT_SIMULATED): Tone {
   if (assessment.network.prizes.length === 0) return 'open';
   if (!assessment.canBeWon) return 'stops';
-  return isTooLong(assessment) ? 'look' : 'ok';
+  return isTooLong(assessment, simulated) ? 'look' : 'ok';
+}
+
+/** Without simulated lessons, by the shortest time. These know better: runs may be quicker than the mean of each step says. */
+function isTooLong(assessment: Assessment, simulated: Timed['simulated']): boolean {
+  return simulated ? simulated.inTime < OFTEN_ENOUGH : isLate(assessment);
 }
 
 /** By a tenth of a minute or more: less nobody means. */
-function isTooLong({ game, measures }: Assessment): boolean {
+function isLate({ game, measures }: Assessment): boolean {
   return Math.round(measures.shortest * 10) > Math.round(lessonOf(game).minutes * 10);
 }
 
 /** `fewest` is undefined as long as it is being searched for. */
-export function verdictOf(assessment: Assessment, fewest: Fewest | undefined): Verdict {
-  const tone = toneOf(assessment);
+export function verdictOf(
+  assessment: Assessment,
+  fewest: Fewest | undefined,
+  timed: Timed = NOT_SIMULATED,
+): Verdict {
+  const tone = toneOf(assessment, timed);
   switch (tone) {
     case 'ok':
     case 'look':
-      return { tone, first: won(assessment, fewest), second: lookSentence(assessment) };
+      return {
+        tone,
+        first: won(assessment, fewest, timed.simulated),
+        second: lookSentence(assessment, timed),
+      };
     case 'stops':
       return stopped(assessment);
     case 'open':
@@ -59,14 +84,34 @@ function nothingToWin(assessment: Assessment): Verdict {
   };
 }
 
-function won(assessment: Assessment, fewest: Fewest | undefined): Sentence {
+function won(assessment: Assessment, fewest: Fewest | undefined, simulated: Timed['simulated']): Sentence {
   return sentence(
-    ...(isTooLong(assessment)
-      ? [{ strong: 'Too long for the lesson.' }, ' It can be won, but ', tooLongSentence(assessment)]
-      : [{ strong: 'It can be won.' }, ' ', timeSentence(assessment)]),
+    ...(isTooLong(assessment, simulated)
+      ? [{ strong: 'Too long for the lesson.' }, ' It can be won, but ']
+      : [{ strong: 'It can be won.' }, ' ']),
+    simulated ? lessonsSentence(assessment, simulated) : timeSentence(assessment),
     ' ',
     stepsSentence(assessment, fewest),
   );
+}
+
+/**
+ * How many lessons end in time. Beside it the shortest time, but not where it is longer than the lesson and some are in time all the
+ * same, which 'without a hitch' would seem to deny: there the time that half of them take.
+ */
+function lessonsSentence(assessment: Assessment, simulated: NonNullable<Timed['simulated']>): Sentence {
+  const { inTime, median } = simulated;
+  const few = inTime < OFTEN_ENOUGH;
+  const words = lessonsFinish(inTime);
+  const only = few && words.startsWith('about') ? 'only ' : '';
+  const chance: Sentence = [
+    only,
+    { topic: 'chance', text: few ? words : words.charAt(0).toUpperCase() + words.slice(1) },
+    ' before the bell',
+  ];
+  if (!isLate(assessment)) return sentence(chance, '. ', timeSentence(assessment));
+  if (inTime === 0) return sentence(chance, ': ', tooLongSentence(assessment));
+  return sentence(chance, '. Half take ', { topic: 'time', text: minutesInWords(median) }, ' or more.');
 }
 
 function tooLongSentence({ game, measures }: Assessment): Sentence {
@@ -76,7 +121,9 @@ function tooLongSentence({ game, measures }: Assessment): Sentence {
   return ['without a hitch it takes ', { topic: 'time', text }, `, and the lesson has ${lesson}.`];
 }
 
-function timeSentence({ game, measures }: Assessment): Sentence {
+function timeSentence(assessment: Assessment): Sentence {
+  if (isLate(assessment)) return tooLongSentence(assessment);
+  const { game, measures } = assessment;
   const text = minutesOf(measures.shortest, lessonOf(game).minutes);
   return ['Without a hitch: ', { topic: 'time', text }, '.'];
 }
@@ -92,8 +139,8 @@ function stepsSentence({ measures }: Assessment, fewest: Fewest | undefined): Se
   return [enough, ' of ', steps, ` are enough, at least ${fewest.bound} are needed.`];
 }
 
-function lookSentence({ findings }: Assessment): Sentence {
-  const looks = findings.filter(({ level }) => level === 'look').length;
+function lookSentence({ findings }: Assessment, timed: Timed): Sentence {
+  const looks = findings.filter(({ level }) => level === 'look').length + timed.findings.length;
   if (looks === 0) return [];
   return [
     { topic: 'look', text: count(looks, 'thing') },

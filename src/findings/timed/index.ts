@@ -1,0 +1,21 @@
+/** The findings from simulated lessons, in the order in which they are told. Adding one means adding a file and a line here. */
+import type { Figures } from '../../engine/simulation/figures.ts';
+import { needlessStep } from './needless-step.ts';
+import { oneAtATime } from './one-at-a-time.ts';
+import { queueForAdult, queueForThing } from './queue.ts';
+import { standAbout } from './stand-about.ts';
+import type { TimedFinding } from './timed-finding.ts';
+import { tooLong } from './too-long.ts';
+
+export const TIMED_RULES = [
+  tooLong,
+  queueForThing,
+  queueForAdult,
+  oneAtATime,
+  standAbout,
+  needlessStep,
+] as const;
+
+export function timedFindings(figures: Figures): TimedFinding[] {
+  return TIMED_RULES.flatMap((rule): readonly TimedFinding[] => rule.find(figures));
+}

@@ -1,0 +1,41 @@
+/** Most of a team has nothing to do while something is being worked, for minutes. One finding, with all such steps. */
+import type { NodeId } from '../../game/model.ts';
+import type { TimedRule } from './timed-finding.ts';
+import { waitersWhile } from './waiters.ts';
+
+export interface StandAbout {
+  /** The one with the most waiting first. */
+  readonly steps: readonly NodeId[];
+  /** Of the first: expected minutes of work, and how many wait meanwhile. */
+  readonly minutes: number;
+  readonly waiting: number;
+  readonly team: number;
+}
+
+/** More than this part of the team is most of it. */
+const MOST = 0.5;
+/** Minutes of waiting that children bear. Common practice, no source. */
+const BEARABLE = 3;
+
+export const standAbout: TimedRule<'standAbout', StandAbout> = {
+  code: 'standAbout',
+  find(figures) {
+    const { clock, simulated } = figures;
+    const { ids, minutes } = clock.network;
+    const team = simulated.team;
+    const idle = (step: number) => simulated.idleWhile[step] ?? 0;
+    const steps = [...ids.keys()]
+      .filter((step) => (minutes[step] ?? 0) > BEARABLE && waitersWhile(figures, step) > MOST * team)
+      .sort((a, b) => idle(b) - idle(a) || a - b);
+    const [worst] = steps;
+    if (worst === undefined) return [];
+    const nodes = steps.map((step) => ids[step] ?? '');
+    const values = {
+      steps: nodes,
+      minutes: minutes[worst] ?? 0,
+      waiting: waitersWhile(figures, worst),
+      team,
+    };
+    return [{ code: 'standAbout', level: 'look', nodes, links: [], values }];
+  },
+};
