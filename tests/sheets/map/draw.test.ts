@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { fewestSteps } from '../../../src/engine/fewest.ts';
 import { assess } from '../../../src/findings/assess.ts';
 import { emptyGame, type Game } from '../../../src/game/model.ts';
 import type { Drawing } from '../../../src/sheets/drawing.ts';
@@ -7,7 +8,10 @@ import { drawMap, frameOf } from '../../../src/sheets/map/draw-map.ts';
 import { planMap } from '../../../src/sheets/map/plan/plan-map.ts';
 import { paperOf } from '../../../src/sheets/paper.ts';
 import type { SheetOptions } from '../../../src/sheets/sheet.ts';
+import { plain } from '../../../src/words/sentence.ts';
+import { verdictOf } from '../../../src/words/verdict.ts';
 import { gameOf } from '../../game-of.ts';
+import { gameOf as exampleOf } from '../../games/example.ts';
 import { pageGame } from '../../random-page-game.ts';
 import { ALL_ON } from '../all-on.ts';
 
@@ -48,6 +52,14 @@ test('a page says the game, the lesson, the verdict, and what its signs mean', (
   for (const absent of ['key', 'tool', 'latch', 'opened by a step']) expect(texts).not.toContain(absent);
   expect(texts).toContain('1 thing left out today and not on this page');
   expect(texts).not.toContain('Left at home');
+});
+
+test('the verdict is the one on the screen, with the fewest steps that are enough', () => {
+  const hall = exampleOf('mineral-hall');
+  const { network, measures } = assess(hall);
+  const { first } = verdictOf(assess(hall), fewestSteps(network, measures));
+  expect(plain(first)).toMatch(/20 of 21 steps are enough\.$/);
+  expect(textsOf(pagesOf(hall)).join('').replace(/\s/g, '')).toContain(plain(first).replace(/\s/g, ''));
 });
 
 test('moves of a code are arrows with their letters', () => {

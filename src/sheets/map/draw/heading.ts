@@ -1,4 +1,6 @@
 /** What stands above the map: title and lesson, the verdict, why a game cannot be won, and what the signs mean. */
+import { fewestSteps } from '../../../engine/fewest.ts';
+import type { Fewest } from '../../../engine/measures.ts';
 import type { Assessment } from '../../../findings/assess.ts';
 import { lessonOf } from '../../../game/defaults.ts';
 import { wrap } from '../../../type/text.ts';
@@ -31,7 +33,7 @@ const REASONS = 3;
 export function headingOf(assessment: Assessment, { codes }: SheetOptions): Heading {
   const { game, network, findings } = assessment;
   const lesson = lessonOf(game);
-  const verdict = verdictOf(assessment, undefined);
+  const verdict = verdictOf(assessment, fewestOf(assessment));
   const stops = findings.filter(({ level }) => level === 'stops');
   const hasStopped = verdict.tone === 'stops';
   const reasons = stops.slice(0, REASONS).map((finding) => findingHeadline(game, finding));
@@ -45,6 +47,17 @@ export function headingOf(assessment: Assessment, { codes }: SheetOptions): Head
     leftOut: leftOut(game.nodes.size - network.size),
     teams: lesson.teams,
   };
+}
+
+const knownFewest = new WeakMap<Assessment, Fewest>();
+
+/** Searched for once: every picture of a page has the heading. */
+function fewestOf(assessment: Assessment): Fewest | undefined {
+  const { network, measures } = assessment;
+  if (!measures.solvable) return undefined;
+  const known = knownFewest.get(assessment) ?? fewestSteps(network, measures);
+  knownFewest.set(assessment, known);
+  return known;
 }
 
 /** Where a page may lie about, a reason does not say the code either. */
