@@ -38,7 +38,8 @@ export function capital(words: Sentence): Sentence {
   return [first.charAt(0).toUpperCase() + first.slice(1), ...rest];
 }
 
-function joined(items: readonly Sentence[], most: number): Sentence {
+/** "A, B and C"; beyond `most` the rest is counted. */
+export function joined(items: readonly Sentence[], most: number): Sentence {
   const shown = items.length <= most + 1 ? items : items.slice(0, most);
   const rest = items.length - shown.length;
   const pieces: (Part | Sentence)[] = [];

@@ -126,6 +126,42 @@ describe('the order of play', () => {
     ]);
   });
 
+  it('says with what a clue is read, and which clues give the code of a lock', () => {
+    const game = winnable(
+      [
+        { id: 'lens', kind: 'tool', in: 'shelf' },
+        { id: 'oil', kind: 'tool' },
+        { id: 'safe', kind: 'container', in: 'chest' },
+        { id: 'dials', kind: 'fastener', on: 'safe', type: 'number', code: '47' },
+        ...['first', 'second'].map((id, i) => ({ id, kind: 'clue' as const, answer: '47'.charAt(i) })),
+        { id: 'map', kind: 'prize', in: 'safe' },
+      ],
+      ['lens>note', 'oil>lens', 'lens>second', 'first>dials@1', 'second>dials@2'],
+    );
+    const reasons = orderOfPlayLines(assess(game)).map(({ reason }) => plain(reason));
+    expect(reasons[1]).toBe('from note, with lens (shelf) and oil: 472');
+    expect(reasons.join('\n')).toMatch(
+      /^number lock 47, from first and second, with lens \(shelf\) and oil\b/m,
+    );
+  });
+
+  it('counts what there is no room to name', () => {
+    const clues = Array.from({ length: 9 }, (_, i) => ({
+      id: `slip${i}`,
+      kind: 'clue' as const,
+      in: 'shelf',
+    }));
+    const wide = assess(
+      winnable(
+        clues,
+        clues.map(({ id }) => `${id}>sums`),
+      ),
+    );
+    const said = (most?: number) => plain(orderOfPlayLines(wide, false, most)[1]?.reason ?? []);
+    expect(said()).toBe('from note, slip0, slip1 and 7 more');
+    expect(said(Number.POSITIVE_INFINITY)).toMatch(/^from note, (slip\d, ){7}slip7 and slip8$/);
+  });
+
   it('says no code where none is wanted, nor does the rescue', () => {
     const reasons = orderOfPlayLines(small, false).map(({ reason }) => plain(reason));
     expect(reasons).toEqual(['from the start', 'from note', 'number lock', 'with tag']);

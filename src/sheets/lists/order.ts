@@ -33,7 +33,9 @@ export function orderList(
 ): OrderList {
   const { network, measures, findings, context } = assessment;
   const notes = noteOf(assessment, options.codes);
-  const steps = orderOfPlayLines(assessment, options.codes).map((line) => ({
+  // All that a step needs is named: where the map tells no more, it sends its reader here.
+  const lines = orderOfPlayLines(assessment, options.codes, Number.POSITIVE_INFINITY);
+  const steps = lines.map((line) => ({
     line,
     rescue: options.rescue ? rescueLine(assessment, line.node, options.codes) : [],
     note: notes(line.node),
