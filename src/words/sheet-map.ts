@@ -1,4 +1,5 @@
 /** Words of the printed map that stand nowhere else. */
+import type { Kind } from '../game/model.ts';
 import type { Elsewhere } from '../sheets/map/content.ts';
 import { count } from './numbers.ts';
 
@@ -22,19 +23,46 @@ export function needed(
   return `+ ${names.join(', ')}${bracketed(holder, where)}`;
 }
 
-/** What a lock, place or thing waits for: '10', 'Grain poster (Notice board)'. */
+/** What a lock, place or thing waits for: '10', 'Grain poster (Notice board)', 'Hand lens (Lens tin, 8)' where it is in hand after step 8. */
 export function source(
   step: number,
   name: string,
   holder: string | undefined,
+  after: number,
   where: string | undefined,
 ): string {
-  return step > 0 ? `${step}${bracketed(where)}` : `${name}${bracketed(holder, where)}`;
+  if (step > 0) return `${step}${bracketed(where)}`;
+  if (after === 0) return `${name}${bracketed(holder, where)}`;
+  const since = holder === undefined ? `after ${after}` : `${holder}, ${after}`;
+  return `${name}${bracketed(since, where)}`;
 }
 
-/** A list in parts that may stand on lines of their own: 'from Cube scrap (Lens tin),' 'Garnet scrap (Iron box)'. */
-export function fromEach(sources: readonly string[]): string[] {
-  return sources.map((text, i) => `${i === 0 ? 'from ' : ''}${text}${i < sources.length - 1 ? ',' : ''}`);
+/** Before what a lock, place or thing waits for, by the kinds of both. `isHandedOver`: it is what the puzzle hands over. */
+export function waitsFor(kind: Kind, source: Kind, isHandedOver: boolean): string {
+  if (isHandedOver) return 'given after';
+  switch (kind) {
+    case 'fastener':
+    case 'puzzle':
+      return source === 'tool' ? 'with' : 'from';
+    case 'place':
+      return 'found after';
+    case 'clue':
+      return source === 'puzzle' ? 'read after' : 'read with';
+    case 'tool':
+      return source === 'puzzle' ? 'used after' : 'used with';
+    case 'key':
+    case 'container':
+    case 'prize':
+      return 'after';
+  }
+}
+
+/** A list in parts that may stand on lines of their own: 'from Cube scrap (Lens tin),' 'Garnet scrap (Iron box),' 'with Hand lens'. */
+export function sourceList(sources: readonly { readonly verb: string; readonly text: string }[]): string[] {
+  return sources.map(({ verb, text }, i) => {
+    const isFirst = verb !== sources[i - 1]?.verb;
+    return `${isFirst ? `${verb} ` : ''}${text}${i < sources.length - 1 ? ',' : ''}`;
+  });
 }
 
 /** Where a key lies: 'in Miller’s satchel'. */
@@ -43,9 +71,27 @@ export function inHolder(holder: string | undefined, where: string | undefined):
   return `in ${holder}${bracketed(where)}`;
 }
 
-/** What a puzzle leads to, by the kind of it: 'opens 11: Oven safe'. */
-export const LEADS = { fastener: 'opens', place: 'leads to', puzzle: 'needed for', other: 'gives' } as const;
+/** Before what something leads to. `gives`: a puzzle hands it over. */
+export function leadVerb(kind: Kind, gives: boolean): string {
+  if (gives) return 'gives';
+  switch (kind) {
+    case 'fastener':
+      return 'opens';
+    case 'place':
+      return 'leads to';
+    case 'clue':
+      return 'needed to read';
+    case 'tool':
+      return 'needed to use';
+    case 'puzzle':
+    case 'key':
+    case 'container':
+    case 'prize':
+      return 'needed for';
+  }
+}
 
+/** What something leads to: 'opens 11: Oven safe', 'needed to read Tiny label (Cotton box)'. */
 export function leadsTo(
   verb: string,
   step: number,

@@ -112,6 +112,94 @@ test('several sources of a lock are told as one list, each part with its own lin
   ]);
 });
 
+/** A lens in a tin that opens at step 3, a card that is handed over, and what is needed with them. */
+const lens = gameOf(
+  [
+    { id: 'shelf', kind: 'place', name: 'Shelf' },
+    { id: 'list', kind: 'clue', name: 'List', in: 'shelf', answer: '417' },
+    { id: 'sum', kind: 'puzzle', name: 'Add it up', answer: '417' },
+    { id: 'tin', kind: 'container', name: 'Lens tin', in: 'shelf' },
+    { id: 'lock', kind: 'fastener', on: 'tin', type: 'number', code: '417', name: '' },
+    { id: 'lens', kind: 'tool', name: 'Hand lens', in: 'tin' },
+    { id: 'torch', kind: 'tool', name: 'Torch', in: 'shelf' },
+    { id: 'cells', kind: 'tool', name: 'Cells' },
+    { id: 'label', kind: 'clue', name: 'Tiny label', in: 'shelf' },
+    { id: 'card', kind: 'clue', name: 'Card' },
+    { id: 'shed', kind: 'place', name: 'Shed' },
+    { id: 'box', kind: 'container', name: 'Box', in: 'shed' },
+    { id: 'flap', kind: 'fastener', on: 'box', type: 'other', name: '' },
+    { id: 'gold', kind: 'prize', name: 'Gold', in: 'box' },
+  ],
+  [
+    'list>sum',
+    'sum>lock',
+    'lens>label',
+    'cells>torch',
+    'list>label',
+    'sum>card',
+    'card>label',
+    'sum>shed',
+    'label>shed',
+    'torch>flap',
+    'label>flap',
+    'lens>flap',
+  ],
+);
+
+test.each([
+  ['label', ['lens', 'list', 'card'], 'read with Hand lens (Lens tin, 3), List (Shelf, 1), Card (after 2)'],
+  ['torch', ['cells'], 'used with Cells'],
+  ['card', ['sum'], 'given after 2'],
+  ['shed', ['sum', 'label'], 'found after 2, Tiny label (Shelf)'],
+  [
+    'flap',
+    ['torch', 'label', 'lens'],
+    'with Torch (Shelf, 1), Hand lens (Lens tin, 3), from Tiny label (Shelf)',
+  ],
+])('%s says what each of its links means for it', (at, others, words) => {
+  const told = others.map((other): Told => ({ link: `${other}>${at}`, other, otherEnd: 'from' }));
+  const marks = trayMarks(lens, {}, new Map([[at, told]]));
+  const references = marks.filter(isText).filter(({ role }) => role === 'reference');
+  expect(references.map(({ text }) => text).join(' ')).toBe(words);
+  expect(new Set(references.flatMap(({ links }) => links ?? []))).toEqual(
+    new Set(told.map(({ link }) => link)),
+  );
+});
+
+test.each([
+  ['lens', 'label', 'needed to read Tiny label (Shelf)'],
+  ['cells', 'torch', 'needed to use Torch (Shelf)'],
+  ['lens', 'gate', 'opens Gate'],
+  ['lens', 'ask', 'needed for Ask'],
+  ['label', 'cellar', 'leads to Cellar'],
+])('%s says what it does for %s, which has no number', (at, other, words) => {
+  const never = gameOf(
+    [
+      ...lens.nodes.values(),
+      { id: 'dark', kind: 'clue', name: 'Dark', in: 'gatebox' },
+      { id: 'gatebox', kind: 'container', name: 'Gate' },
+      { id: 'gate', kind: 'fastener', on: 'gatebox', type: 'other', name: '' },
+      { id: 'ask', kind: 'puzzle', name: 'Ask' },
+      { id: 'cellar', kind: 'place', name: 'Cellar' },
+    ],
+    ['dark>gate', 'dark>ask', 'dark>cellar'],
+  );
+  expect(content(never).facts.number(other)).toBe(0);
+  const told: Told = { link: `${at}>${other}`, other, otherEnd: 'to' };
+  const marks = trayMarks(never, {}, new Map([[at, [told]]]));
+  const references = marks.filter(isText).filter(({ role }) => role === 'reference');
+  expect(references.map(({ text }) => text).join(' ')).toBe(words);
+});
+
+test('a puzzle gives what it hands over, and is needed for what lies somewhere', () => {
+  const { facts } = content(lens);
+  const told = ['card', 'label'].map((other): Told => ({ link: `sum>${other}`, other, otherEnd: 'to' }));
+  const references = barFigure(facts, 'sum', 9, 300, told)
+    .marks.filter(isText)
+    .filter(({ role }) => role === 'reference');
+  expect(references.map(({ text }) => text)).toEqual(['gives Card', 'needed to read Tiny label (Shelf)']);
+});
+
 test('a code of eight symbols stays whole in the narrowest bar; one of sixty is broken and not cut', () => {
   const code = '1234567890'.repeat(6);
   for (const answer of ['GLOBETRO', code]) {

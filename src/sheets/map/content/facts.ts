@@ -14,6 +14,7 @@ import { NOTES } from '../../../words/sheet-map.ts';
 import { type LockEntry, lockEntries } from '../../locks.ts';
 import type { SheetOptions } from '../../sheet.ts';
 import type { RescueNote } from '../content.ts';
+import { inHandAfter, isLoose } from './in-hand.ts';
 
 export interface Facts {
   readonly assessment: Assessment;
@@ -33,9 +34,12 @@ export interface Facts {
   /** In the order of play; 0 when it has none. */
   readonly number: (id: NodeId) => number;
   readonly isReached: (id: NodeId) => boolean;
-  /** A puzzle hands it over; for a place, a step has to be done before it can be searched. */
+  /** It lies in nothing and a puzzle leads to it. */
   readonly isHandedOver: (id: NodeId) => boolean;
+  /** Of a place: something has to be done before it can be searched. */
   readonly isOpened: (id: NodeId) => boolean;
+  /** Number of the last step before it is in hand; 0 from the start, and for what never is. */
+  readonly inHandAfter: (id: NodeId) => number;
   /** It takes time, so it has a number when it is reached. */
   readonly isStep: (id: NodeId) => boolean;
   /** 'any 2 of 3', '4 min', 'at minute 10', 'red herring', as far as they hold and the options say them. */
@@ -80,8 +84,10 @@ export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
     number: (id) => measures.number[index(id)] ?? 0,
     isReached: (id) => measures.reached[index(id)] === 1,
     isHandedOver: (id) =>
+      isLoose(assessment, index(id)) &&
       Array.from(rowOf(network.needs, index(id))).some((need) => context.kindOf(need) === 'puzzle'),
     isOpened: (id) => rowOf(network.needs, index(id)).length > 0,
+    inHandAfter: (id) => inHandAfter(assessment, index(id)),
     isStep: (id) => {
       const node = game.nodes.get(id);
       return node !== undefined && isStep(node);

@@ -1,7 +1,16 @@
 /** What a link says at its ends where it is not drawn. */
 import type { NodeId } from '../../../game/model.ts';
 import { wrap } from '../../../type/text.ts';
-import { elsewhere, fromEach, inHolder, LEADS, leadsTo, needed, source } from '../../../words/sheet-map.ts';
+import {
+  elsewhere,
+  inHolder,
+  leadsTo,
+  leadVerb,
+  needed,
+  source,
+  sourceList,
+  waitsFor,
+} from '../../../words/sheet-map.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
 import { broken, type Line, type Piece, signPiece, textLines, textPiece, together } from './pieces.ts';
@@ -42,9 +51,10 @@ export function tellingsByNumber(
   return { numbers: numbers.flatMap((one) => numberPieces(one.told, one.number, of, width, type)), others };
 }
 
-function verbOf(facts: Facts, other: NodeId): string {
-  const kind = facts.node(other)?.kind;
-  return kind === 'fastener' || kind === 'place' || kind === 'puzzle' ? LEADS[kind] : LEADS.other;
+/** Before what `at` leads to. */
+function verbOf(facts: Facts, at: NodeId, other: NodeId): string {
+  const gives = facts.node(at)?.kind === 'puzzle' && facts.isHandedOver(other);
+  return leadVerb(facts.node(other)?.kind ?? 'puzzle', gives);
 }
 
 /** A lock is spoken of by its box. */
@@ -58,16 +68,19 @@ function targetOf(
 }
 
 /** What leads on from a puzzle, or what it waits for and has a number: 'opens 11: Oven safe', 'from 10'. Undefined for a thing that it needs. */
-function stepTelling(facts: Facts, told: Told): string | undefined {
+function stepTelling(facts: Facts, at: NodeId, told: Told): string | undefined {
   const { other, otherEnd } = told;
-  const number = facts.number(other);
-  const where = whereOf(told);
-  if (otherEnd === 'to') {
-    const { name, holder } = targetOf(facts, other);
-    return leadsTo(verbOf(facts, other), number, name, number > 0 ? undefined : holder, where);
-  }
-  if (number === 0 || facts.node(other)?.kind === 'clue') return undefined;
-  return fromEach([source(number, facts.name(other), undefined, where)]).join('');
+  if (otherEnd === 'to') return targetTelling(facts, at, told);
+  if (facts.number(other) === 0 || facts.node(other)?.kind === 'clue') return undefined;
+  return sourceList([sourceOf(facts, at, told)]).join('');
+}
+
+/** 'opens 11: Oven safe', 'needed to read Tiny label (Cotton box)'. */
+function targetTelling(facts: Facts, at: NodeId, told: Told): string {
+  const number = facts.number(told.other);
+  const { name, holder } = targetOf(facts, told.other);
+  const verb = verbOf(facts, at, told.other);
+  return leadsTo(verb, number, name, number > 0 ? undefined : holder, whereOf(told));
 }
 
 interface Telling {
@@ -76,11 +89,11 @@ interface Telling {
 }
 
 /** At a puzzle: '+ Spice chart, Price list (Notice board)', 'opens 11: Oven safe'. Things that lie together are told together. */
-function puzzleTellings(facts: Facts, told: readonly Told[]): Telling[] {
+function puzzleTellings(facts: Facts, at: NodeId, told: readonly Told[]): Telling[] {
   const groups: { readonly text: string | undefined; readonly told: Told[] }[] = [];
   const byHolder = new Map<string, Told[]>();
   for (const one of told) {
-    const text = stepTelling(facts, one);
+    const text = stepTelling(facts, at, one);
     const key = JSON.stringify([facts.holder(one.other), whereOf(one)]);
     const before = text === undefined ? byHolder.get(key) : undefined;
     if (before) {
@@ -109,7 +122,7 @@ export function puzzleLines(
   width: number,
   type: Type,
 ): Line[] {
-  return puzzleTellings(facts, told).flatMap(({ text, told: all }) =>
+  return puzzleTellings(facts, of, told).flatMap(({ text, told: all }) =>
     textLines(text, width, type.told, {
       role: 'reference',
       ink: 'ink',
@@ -119,10 +132,20 @@ export function puzzleLines(
   );
 }
 
-/** Where a lock, place or thing waits for something; undefined where a key lock says so by the key's name. */
-function sourceOf(facts: Facts, at: NodeId, { other, otherEnd, elsewhere: where }: Told): string | undefined {
-  if (otherEnd === 'to' || isKeyOf(facts, at, other)) return undefined;
-  return source(facts.number(other), facts.name(other), facts.holderName(other), where && elsewhere(where));
+interface Source {
+  readonly verb: string;
+  readonly text: string;
+}
+
+/** What a step or thing waits for. Where one has to be in hand for the other, it says since when. */
+function sourceOf(facts: Facts, at: NodeId, told: Told): Source {
+  const { other } = told;
+  const kind = facts.node(other)?.kind ?? 'puzzle';
+  const isHandedOver = kind === 'puzzle' && facts.isHandedOver(at);
+  const verb = waitsFor(facts.node(at)?.kind ?? 'puzzle', kind, isHandedOver);
+  const after = kind === 'tool' || facts.node(at)?.kind === 'clue' ? facts.inHandAfter(other) : 0;
+  const text = source(facts.number(other), facts.name(other), facts.holderName(other), after, whereOf(told));
+  return { verb, text };
 }
 
 /** The lock shows the key's name where others show a code: only where it lies is left to say. */
@@ -130,17 +153,13 @@ function isKeyOf(facts: Facts, at: NodeId, other: NodeId): boolean {
   return facts.node(at)?.kind === 'fastener' && facts.node(other)?.kind === 'key';
 }
 
-/** 'in Miller's satchel', 'needed for Sort the grains'. */
-function plainTelling(facts: Facts, told: Told): string {
-  const { other, otherEnd } = told;
-  const where = whereOf(told);
-  if (otherEnd === 'from') return inHolder(facts.holderName(other), where);
-  const { name } = targetOf(facts, other);
-  const verb = facts.node(other)?.kind === 'fastener' ? LEADS.fastener : LEADS.puzzle;
-  return leadsTo(verb, facts.number(other), name, undefined, where);
+/** 'in Miller's satchel', 'needed to read Tiny label (Cotton box)'. */
+function plainTelling(facts: Facts, at: NodeId, told: Told): string {
+  if (told.otherEnd === 'from') return inHolder(facts.holderName(told.other), whereOf(told));
+  return targetTelling(facts, at, told);
 }
 
-/** At all but puzzles: 'from Cube scrap (Lens tin), Garnet scrap (Iron box)', and on lines of their own 'needed for Sort the grains'. */
+/** At all but puzzles: 'from Cube scrap (Lens tin), Garnet scrap (Iron box)', and on lines of their own 'needed to read Tiny label'. */
 export function plainLines(
   facts: Facts,
   at: NodeId,
@@ -148,14 +167,16 @@ export function plainLines(
   width: number,
   type: Type,
 ): Line[] {
-  const sources: { readonly text: string; readonly told: Told }[] = [];
+  const sources: { readonly source: Source; readonly told: Told }[] = [];
   const others: Told[] = [];
   for (const one of told) {
-    const text = sourceOf(facts, at, one);
-    if (text === undefined) others.push(one);
-    else sources.push({ text, told: one });
+    if (one.otherEnd === 'to' || isKeyOf(facts, at, one.other)) others.push(one);
+    else sources.push({ source: sourceOf(facts, at, one), told: one });
   }
-  const pieces = fromEach(sources.map(({ text }) => text)).flatMap((text, i) =>
+  // What is told in one way stands together.
+  const verbs = [...new Set(sources.map(({ source: { verb } }) => verb))];
+  sources.sort((a, b) => verbs.indexOf(a.source.verb) - verbs.indexOf(b.source.verb));
+  const pieces = sourceList(sources.map((one) => one.source)).flatMap((text, i) =>
     wrap(text, width, type.told).map((part) => {
       const link = sources[i]?.told.link;
       const links = link === undefined ? [] : [link];
@@ -164,7 +185,7 @@ export function plainLines(
   );
   return [
     ...broken(pieces, width),
-    ...tellingLines(others, (one) => plainTelling(facts, one), at, width, type),
+    ...tellingLines(others, (one) => plainTelling(facts, at, one), at, width, type),
   ];
 }
 
