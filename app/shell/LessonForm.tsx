@@ -1,10 +1,11 @@
-/** The form of the lesson: title, what the game is about, for whom, how long, and what pupils learn. */
-import { lessonOf } from '../../src/game/defaults.ts';
+/** The form of the lesson: title, what the game is about, who plays and who is there, how the minutes are spent, and what pupils learn. */
+import { useState } from 'react';
+import { type LessonPlan, lessonOf } from '../../src/game/defaults.ts';
 import type { Objective } from '../../src/game/model.ts';
-import { LESSON } from '../../src/words/screen.ts';
+import { LESSON, lessonSum, teamsOf, WRONG_LESSON } from '../../src/words/lesson.ts';
 import { WRONG } from '../../src/words/screen-form.ts';
 import type { Reading } from '../inspect/draft.ts';
-import { parseMinutes } from '../inspect/minutes.ts';
+import { readMinutes, typedMinutes } from '../inspect/minutes.ts';
 import { parseCount } from '../inspect/numbers.ts';
 import { readText, TextField } from '../inspect/TextField.tsx';
 import { useGame } from '../store/game.ts';
@@ -12,9 +13,8 @@ import { freshId } from '../store/ids.ts';
 import { Dialog } from './Dialog.tsx';
 import { Sign } from './signs.tsx';
 import { writeTitle } from './Title.tsx';
+import '../inspect/fold.css';
 import './lesson-form.css';
-
-type Figure = 'pupils' | 'teams' | 'minutes' | 'hints';
 
 function writeHead(field: string, value: unknown): void {
   useGame.getState().apply([{ type: 'setHead', fields: { [field]: value } }], field);
@@ -24,37 +24,69 @@ function writeLesson(field: string, value: unknown): void {
   useGame.getState().apply([{ type: 'setHead', fields: { lesson: { [field]: value } } }], `lesson ${field}`);
 }
 
-function readFrom(least: number) {
-  return (raw: string): Reading<number | undefined> => {
+type FigureReading = Reading<number | undefined>;
+
+/** A whole number from 1. `none`: what is said of 0. */
+function readFromOne(none: string) {
+  return (raw: string): FigureReading => {
     if (raw.trim() === '') return { value: undefined };
-    const value = parseCount(raw, least);
-    if (value !== undefined) return { value };
-    return { wrong: least > 0 ? WRONG.fromOne : WRONG.wholeNumber };
+    const value = parseCount(raw, 0);
+    if (value === 0) return { wrong: none };
+    return value === undefined ? { wrong: WRONG.fromOne } : { value };
   };
 }
 
-export function readLessonMinutes(raw: string): Reading<number | undefined> {
+function readCount(raw: string): FigureReading {
   if (raw.trim() === '') return { value: undefined };
-  const value = parseMinutes(raw);
-  return value === undefined || value === 0 ? { wrong: WRONG.lessonMinutes } : { value };
+  const value = parseCount(raw, 0);
+  return value === undefined ? { wrong: WRONG.wholeNumber } : { value };
 }
 
-const FIGURES: readonly {
-  readonly field: Figure;
-  readonly label: string;
-  readonly read: (raw: string) => Reading<number | undefined>;
-}[] = [
-  { field: 'pupils', label: LESSON.pupils, read: readFrom(1) },
-  { field: 'teams', label: LESSON.teams, read: readFrom(1) },
-  { field: 'minutes', label: LESSON.minutes, read: readLessonMinutes },
-  { field: 'hints', label: LESSON.hints, read: readFrom(0) },
-];
+export function readLessonMinutes(raw: string): FigureReading {
+  const reading = readMinutes(raw, WRONG.lessonMinutes);
+  return 'value' in reading && reading.value === 0 ? { wrong: WRONG_LESSON.minutes } : reading;
+}
+
+function readBesidePlay(raw: string): FigureReading {
+  return readMinutes(raw, WRONG.minutes);
+}
+
+/** Minutes of a lesson stand without their unit, which the heading says. */
+function typedLesson(minutes: number): string {
+  return typedMinutes(minutes).replace(/ min$/, '');
+}
+
+/** Figures of the lesson; the ages are text. */
+type FigureName = Exclude<keyof LessonPlan, 'ages'>;
+
+interface FigureProps {
+  readonly name: FigureName;
+  readonly read: (raw: string) => FigureReading;
+  readonly text?: (value: number) => string;
+}
+
+function Figure({ name, read, text = String }: FigureProps) {
+  const game = useGame((state) => state.game);
+  const said = game.head.lesson?.[name];
+  return (
+    <TextField
+      field={`lesson ${name}`}
+      label={LESSON[name]}
+      shown={said === undefined ? '' : text(said)}
+      read={read}
+      write={(value) => writeLesson(name, value)}
+      placeholder={text(lessonOf({ ...game, head: {} })[name])}
+      numeric
+    />
+  );
+}
 
 export default function LessonForm({ onClose }: { onClose: () => void }) {
   const game = useGame((state) => state.game);
   const readOnly = useGame((state) => state.readOnly);
   const { title, summary, lesson } = game.head;
-  const usual = lessonOf({ ...game, head: {} });
+  const plan = lessonOf(game);
+  const [folded] = useState(lesson?.hintMinutes === undefined && lesson?.checkMinutes === undefined);
 
   return (
     <Dialog title={LESSON.title} close={LESSON.done} onClose={onClose}>
@@ -74,28 +106,47 @@ export default function LessonForm({ onClose }: { onClose: () => void }) {
           write={(text) => writeHead('summary', text)}
           lines={3}
         />
-        <div className="lesson-form-figures">
-          <TextField
-            field="lesson ages"
-            label={LESSON.ages}
-            shown={lesson?.ages ?? ''}
-            read={readText}
-            write={(ages) => writeLesson('ages', ages)}
-            placeholder={LESSON.agesHint}
-          />
-          {FIGURES.map(({ field, label, read }) => (
+        <fieldset>
+          <legend className="lesson-form-caption">{LESSON.who}</legend>
+          <div className="lesson-form-figures">
             <TextField
-              key={field}
-              field={`lesson ${field}`}
-              label={label}
-              shown={lesson?.[field] === undefined ? '' : String(lesson[field])}
-              read={read}
-              write={(value) => writeLesson(field, value)}
-              placeholder={String(usual[field])}
-              numeric
+              field="lesson ages"
+              label={LESSON.ages}
+              shown={lesson?.ages ?? ''}
+              read={readText}
+              write={(ages) => writeLesson('ages', ages)}
+              placeholder={LESSON.agesHint}
             />
-          ))}
+            <Figure name="pupils" read={readFromOne(WRONG_LESSON.pupils)} />
+            <Figure name="teams" read={readFromOne(WRONG_LESSON.teams)} />
+            <Figure name="adults" read={readCount} />
+          </div>
+          <p className={plan.teams > plan.pupils ? 'lesson-form-look' : 'hint'} role="status">
+            {teamsOf(plan)}
+          </p>
+        </fieldset>
+        <fieldset>
+          <legend className="lesson-form-caption">{LESSON.time}</legend>
+          <div className="lesson-form-figures">
+            <Figure name="talkBefore" read={readBesidePlay} text={typedLesson} />
+            <Figure name="minutes" read={readLessonMinutes} text={typedLesson} />
+            <Figure name="talkAfter" read={readBesidePlay} text={typedLesson} />
+            <Figure name="clearUp" read={readBesidePlay} text={typedLesson} />
+          </div>
+          <p className="hint" role="status">
+            {lessonSum(plan)}
+          </p>
+        </fieldset>
+        <div className="lesson-form-short">
+          <Figure name="hints" read={readCount} />
         </div>
+        <details className="form-fold" open={!folded}>
+          <summary>{LESSON.rarely}</summary>
+          <div className="lesson-form-pair">
+            <Figure name="hintMinutes" read={readBesidePlay} text={typedMinutes} />
+            <Figure name="checkMinutes" read={readBesidePlay} text={typedMinutes} />
+          </div>
+        </details>
         <Objectives />
       </fieldset>
     </Dialog>

@@ -1,7 +1,7 @@
 /** For whom the game is and how long the lesson lasts, in a line that opens the form of the lesson. */
 import { lazy, Suspense, useState } from 'react';
-import { lessonOf } from '../../src/game/defaults.ts';
-import { LESSON, lessonLine } from '../../src/words/screen.ts';
+import { lessonOf, sharesAnything } from '../../src/game/defaults.ts';
+import { LESSON_OPEN, lessonLine } from '../../src/words/screen.ts';
 import { useGame } from '../store/game.ts';
 
 const LessonForm = lazy(() => import('./LessonForm.tsx'));
@@ -9,10 +9,10 @@ const LessonForm = lazy(() => import('./LessonForm.tsx'));
 export function LessonLine() {
   const game = useGame((state) => state.game);
   const [open, setOpen] = useState(false);
-  const [who, sets, time] = lessonLine(lessonOf(game));
+  const [who, sets, time] = lessonLine(lessonOf(game), sharesAnything(game));
   return (
     <>
-      <button type="button" className="head-lesson" title={LESSON.open} onClick={() => setOpen(true)}>
+      <button type="button" className="head-lesson" title={LESSON_OPEN} onClick={() => setOpen(true)}>
         {who}
         <span className="head-lesson-sets">{sets}</span>
         {time}

@@ -59,6 +59,13 @@ export function sharedOf(node: GameNode): number | undefined {
   return node.kind === 'tool' || node.kind === 'container' || node.kind === 'place' ? node.shared : undefined;
 }
 
+/** Whether the teams share something that is used. */
+export function sharesAnything(game: Game): boolean {
+  for (const node of game.nodes.values())
+    if (sharedOf(node) !== undefined && node.leftOut !== true) return true;
+  return false;
+}
+
 export interface LessonPlan {
   readonly ages: string;
   readonly pupils: number;

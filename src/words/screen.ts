@@ -44,32 +44,21 @@ export const TITLE = {
   change: (title: string) => `${title}: change the title`,
 };
 
-export const LESSON = {
-  title: 'The lesson',
-  open: 'Change the lesson',
-  ages: 'Ages',
-  agesHint: '9-10',
-  pupils: 'Pupils',
-  teams: 'Teams, each with its own set',
-  minutes: 'Minutes',
-  hints: 'Hints a team may ask for',
-  gameTitle: 'Title',
-  summary: 'What the game is about',
-  objectives: 'What pupils learn',
-  objective: (number: number) => `Objective ${number}`,
-  objectiveCode: (number: number) => `Its code in the curriculum, objective ${number}`,
-  codeHint: 'code',
-  addObjective: 'Add an objective',
-  removeObjective: (number: number) => `Remove objective ${number}`,
-  done: 'Done',
-};
+/** The form itself has its words in lesson.ts, which loads with it. */
+export const LESSON_OPEN = 'Change the lesson';
 
-/** '24 pupils in 6 teams', ', each with its own set', ' · 40 minutes': the middle is left out where there is no room. */
-export function lessonLine(lesson: LessonPlan): readonly [who: string, sets: string, time: string] {
+/**
+ * '24 pupils in 6 teams', ', each with its own set', ' · 40 minutes': the middle is left out where there is no room, and where the
+ * teams share something.
+ */
+export function lessonLine(
+  lesson: LessonPlan,
+  shares: boolean,
+): readonly [who: string, sets: string, time: string] {
   const pupils = count(lesson.pupils, 'pupil');
   const time = ` · ${count(lesson.minutes, 'minute')}`;
   return lesson.teams > 1
-    ? [`${pupils} in ${count(lesson.teams, 'team')}`, ', each with its own set', time]
+    ? [`${pupils} in ${count(lesson.teams, 'team')}`, shares ? '' : ', each with its own set', time]
     : [pupils, '', time];
 }
 

@@ -1,5 +1,6 @@
 /** What stands on every printed page: its foot, and what the sheets are called. */
-import type { LessonPlan } from '../game/defaults.ts';
+import { lessonOf, sharesAnything } from '../game/defaults.ts';
+import type { Game } from '../game/model.ts';
 import type { SheetName } from '../sheets/sheet.ts';
 import { list } from './numbers.ts';
 import { lessonLine } from './screen.ts';
@@ -26,8 +27,8 @@ export function printedOn(date: string): string {
 }
 
 /** '24 pupils in 6 teams, each with its own set · 40 minutes' */
-export function lessonText(lesson: LessonPlan): string {
-  return lessonLine(lesson).join('');
+export function lessonText(game: Game): string {
+  return lessonLine(lessonOf(game), sharesAnything(game)).join('');
 }
 
 /** '7', '7 and 12' */

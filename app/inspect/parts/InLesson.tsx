@@ -8,6 +8,7 @@ import { readMinutes, typedMinutes } from '../minutes.ts';
 import { TextField } from '../TextField.tsx';
 import { chooseField, typeField } from '../write.ts';
 import { Shared } from './Shared.tsx';
+import '../fold.css';
 
 function readMinuteOfPlay(raw: string): Reading<number | undefined> {
   return readMinutes(raw, WRONG.minuteOfPlay);

@@ -1,6 +1,5 @@
 /** A list on its pages: title, what the list is for, columns, and a margin left free for pencil notes. */
 import type { Assessment } from '../../findings/assess.ts';
-import { lessonOf } from '../../game/defaults.ts';
 import { titleOf } from '../../words/keep.ts';
 import { COLUMNS, CONTINUED } from '../../words/lists.ts';
 import type { Sentence } from '../../words/sentence.ts';
@@ -87,11 +86,7 @@ function headStrips({ name, intro }: ListContent, { assessment, options, paper }
   const { left, right } = columnsOf(paper);
   const wide = right - left;
   const title = prose([{ strong: SHEET_TITLES[name] }], left, wide, TITLE_TYPE);
-  const lesson = textMark(
-    lessonText(lessonOf(assessment.game)),
-    { x: right, y: 15 },
-    { ...LESSON_TYPE, align: 'end' },
-  );
+  const lesson = textMark(lessonText(assessment.game), { x: right, y: 15 }, { ...LESSON_TYPE, align: 'end' });
   const game = prose([{ strong: titleOf(assessment.game.head.title) }], left, wide, TEXT);
   const paragraphs = intro.flatMap((text) => [
     space(5),

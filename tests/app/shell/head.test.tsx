@@ -1,6 +1,7 @@
-import { cleanup, fireEvent, render, screen } from '@testing-library/react';
+import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import LessonForm, { readLessonMinutes } from '../../../app/shell/LessonForm.tsx';
+import { LessonLine } from '../../../app/shell/LessonLine.tsx';
 import { Title } from '../../../app/shell/Title.tsx';
 import { useGame } from '../../../app/store/game.ts';
 import { openGame, past, theGame } from '../open-game.ts';
@@ -27,13 +28,58 @@ test('the lesson: only what is written is stored, the usual stands behind', () =
   expect(screen.getByLabelText<HTMLInputElement>('Pupils').placeholder).toBe('24');
   type('Pupils', '18');
   expect(theGame().head.lesson).toEqual({ pupils: 18 });
-  type('Teams, each with its own set', '0');
-  expect(screen.getByText('Write a whole number from 1.')).toBeTruthy();
-  expect(theGame().head.lesson).toEqual({ pupils: 18 });
   type('Hints a team may ask for', '0');
   expect(theGame().head.lesson).toEqual({ pupils: 18, hints: 0 });
   type('Pupils', '');
-  expect(theGame().head.lesson).toEqual({ hints: 0 });
+  type('Adults in the room', '2');
+  type('A hint helps a step to its end in', '90 s');
+  type('A check by the teacher takes', '0');
+  expect(theGame().head.lesson).toEqual({ hints: 0, adults: 2, hintMinutes: 1.5, checkMinutes: 0 });
+});
+
+test('nobody and no time are told in a sentence at the field, typed or out of a file', () => {
+  render(<LessonForm onClose={() => undefined} />);
+  type('Teams', '0');
+  expect(screen.getByText(/^Nobody plays in 0 teams/)).toBeTruthy();
+  type('Play', '0');
+  expect(screen.getByText(/^In 0 minutes nothing can be played/)).toBeTruthy();
+  expect(theGame().head.lesson).toBeUndefined();
+  cleanup();
+  openGame({ ...theGame(), head: { lesson: { pupils: 0, teams: 0, minutes: 0 } } });
+  render(<LessonForm onClose={() => undefined} />);
+  expect(screen.getByText(/^Nobody plays with 0 pupils/)).toBeTruthy();
+  expect(screen.getByText(/^Nobody plays in 0 teams/)).toBeTruthy();
+  expect(screen.getByText(/^In 0 minutes nothing can be played/)).toBeTruthy();
+});
+
+test('how the teams come out, and more teams than pupils', () => {
+  render(<LessonForm onClose={() => undefined} />);
+  expect(screen.getByText('Teams of 6.')).toBeTruthy();
+  type('Pupils', '26');
+  expect(screen.getByText('Teams of 6 and 7.')).toBeTruthy();
+  type('Pupils', '3');
+  expect(screen.getByText(/^4 teams, but 3 pupils: some teams have nobody/)).toBeTruthy();
+  expect(theGame().head.lesson).toEqual({ pupils: 3 });
+});
+
+test('what stands beside the play adds up and takes nothing from it', () => {
+  render(<LessonForm onClose={() => undefined} />);
+  expect(screen.getByText('5 + 40 + 5 + 5: 55 minutes in all; the game has 40 of them.')).toBeTruthy();
+  type('Talk before', '10');
+  type('Clearing up', '0');
+  type('Talk after', '2:30');
+  expect(screen.getByText('10 + 40 + 2.5 + 0: 52.5 minutes in all; the game has 40 of them.')).toBeTruthy();
+  expect(theGame().head.lesson).toEqual({ talkBefore: 10, clearUp: 0, talkAfter: 2.5 });
+});
+
+test('the head says that each team has its own set only as long as that is so', () => {
+  const line = () => screen.getByTitle('Change the lesson').textContent;
+  render(<LessonLine />);
+  expect(line()).toBe('24 pupils in 4 teams, each with its own set · 40 minutes');
+  act(() => void useGame.getState().apply([{ type: 'setFields', id: 'tin', fields: { shared: 2 } }]));
+  expect(line()).toBe('24 pupils in 4 teams · 40 minutes');
+  act(() => void useGame.getState().apply([{ type: 'leaveOut', ids: ['tin'], leftOut: true }]));
+  expect(line()).toBe('24 pupils in 4 teams, each with its own set · 40 minutes');
 });
 
 test('the minutes of a lesson', () => {
@@ -58,5 +104,5 @@ test('objectives are added, written and removed', () => {
 test('the lesson can be read and not changed while another window edits', () => {
   useGame.getState().setReadOnly(true);
   render(<LessonForm onClose={() => undefined} />);
-  expect(screen.getByLabelText('Pupils').closest('fieldset')?.disabled).toBe(true);
+  expect(screen.getByLabelText('Pupils').closest<HTMLFieldSetElement>('.lesson-form')?.disabled).toBe(true);
 });

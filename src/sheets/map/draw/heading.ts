@@ -32,20 +32,19 @@ const REASONS = 3;
 
 export function headingOf(assessment: Assessment, { codes }: SheetOptions): Heading {
   const { game, network, findings } = assessment;
-  const lesson = lessonOf(game);
   const verdict = verdictOf(assessment, fewestOf(assessment));
   const stops = findings.filter(({ level }) => level === 'stops');
   const hasStopped = verdict.tone === 'stops';
   const reasons = stops.slice(0, REASONS).map((finding) => findingHeadline(game, finding));
   return {
     title: titleOf(game.head.title),
-    lesson: lessonText(lesson),
+    lesson: lessonText(game),
     verdict: game.nodes.size === 0 ? [EMPTY] : hasStopped ? [] : verdict.first,
     stop: hasStopped
       ? { reasons: codes ? reasons : reasons.map(withoutCodes), more: Math.max(0, stops.length - REASONS) }
       : undefined,
     leftOut: leftOut(game.nodes.size - network.size),
-    teams: lesson.teams,
+    teams: lessonOf(game).teams,
   };
 }
 
