@@ -172,15 +172,37 @@ export function* tidy(
   }
 }
 
+function lastOf<T>(search: Generator<T, T>): T {
+  for (;;) {
+    const { done, value } = search.next();
+    if (done) return value;
+  }
+}
+
+/** What stands left and right of the spine, each from top to bottom. */
+export interface Sides {
+  readonly left: readonly NodeId[];
+  readonly right: readonly NodeId[];
+}
+
+/**
+ * The sides of a game that is arranged from scratch, wherever its things stand now: for pictures that are to look like the map.
+ * @param numbers as of tidy
+ */
+export function sidesOf(game: Game, numbers: ReadonlyMap<NodeId, number>): Sides {
+  const task = taskOf({ ...game, positions: new Map() }, numbers, plainView, { from: 'scratch' }, false);
+  if (!task) return { left: [], right: [] };
+  const { left, right } = lastOf(improve(task)).columns;
+  const idsOf = (column: readonly number[]) =>
+    column.flatMap((block) => task.spine.blocks[block]?.parts.map(({ id }) => id) ?? []);
+  return { left: idsOf(left), right: idsOf(right) };
+}
+
 /** The last positions of tidying from scratch. */
 export function arrange(
   game: Game,
   numbers: ReadonlyMap<NodeId, number>,
   { view = plainView }: { readonly view?: MapView } = {},
 ): Positions {
-  const search = tidy(game, numbers, { view, from: 'scratch' });
-  for (;;) {
-    const { done, value } = search.next();
-    if (done) return value;
-  }
+  return lastOf(tidy(game, numbers, { view, from: 'scratch' }));
 }

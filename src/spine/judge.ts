@@ -1,4 +1,4 @@
-/** What an arrangement costs: vertical distances, crossings, lines from side to side, the height of the whole, and what is too long. */
+/** What an arrangement costs: vertical distances, crossings, lines from side to side, blocks away from home, the height of the whole, and what is too long. */
 import { excessOf, packed, type Runs, runsOf, settle } from './columns.ts';
 import { crossings, type Lines, linesFor } from './inversions.ts';
 import type { Columns, Joined } from './spine.ts';
@@ -59,6 +59,16 @@ function add(lines: Lines, near: number, far: number): void {
   lines.count++;
 }
 
+/** How many blocks are not on their home side. */
+function countAway({ spine }: Joined, columns: Columns): number {
+  const { homes } = spine;
+  if (!homes) return 0;
+  let away = 0;
+  for (const id of columns.left) if (homes.get(id) === 'right') away++;
+  for (const id of columns.right) if (homes.get(id) === 'left') away++;
+  return away;
+}
+
 function costOf(joined: Joined, columns: Columns, runs: Runs, y: Float64Array): number {
   const { costs, spine, ties } = joined;
   const { side, left, right } = roomFor(joined);
@@ -83,7 +93,8 @@ function costOf(joined: Joined, columns: Columns, runs: Runs, y: Float64Array): 
     else add(sideB === LEFT ? left : right, a, b);
   }
   const lengths = distance + costs.height * wholeHeight(joined, runs, y) + costs.excess * excessOf(runs);
-  return lengths / spine.unit + costs.across * across + costs.crossing * (crossings(left) + crossings(right));
+  const strays = costs.across * across + costs.away * countAway(joined, columns);
+  return lengths / spine.unit + strays + costs.crossing * (crossings(left) + crossings(right));
 }
 
 /** What columns cost with the upper edges given. */

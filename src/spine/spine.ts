@@ -40,6 +40,8 @@ export interface Costs {
   readonly reach: number;
   /** Each unit by which a column is too long for its band, or a part of it for the room between what is held. */
   readonly excess: number;
+  /** A block that is not on its home side. */
+  readonly away: number;
 }
 
 export const COSTS: Costs = {
@@ -48,6 +50,7 @@ export const COSTS: Costs = {
   height: 3,
   reach: Number.POSITIVE_INFINITY,
   excess: 1000,
+  away: 60,
 };
 
 /** Where a block stands that is not to be moved. */
@@ -70,6 +73,8 @@ export interface Spine {
   /** Held blocks, by index. One that is in a column parts it: what comes before it there stands above it, what comes after it below. */
   readonly held?: ReadonlyMap<number, Held>;
   readonly bands?: Readonly<Partial<Record<Column, Band>>>;
+  /** On which side a block is looked for, by its index: it stands there unless much is gained by the other. */
+  readonly homes?: ReadonlyMap<number, 'left' | 'right'>;
   readonly costs?: Partial<Costs>;
 }
 

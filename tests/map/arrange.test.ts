@@ -6,6 +6,7 @@ import { layOut } from '../../src/map/lay-out.ts';
 import { absolute, type MapLayout, plainView } from '../../src/map/layout.ts';
 import { covered, occupied, outline, overlaps } from '../../src/map/outline.ts';
 import { placeMissing } from '../../src/map/place-missing.ts';
+import { gameOf as exampleOf, SLUGS } from '../games/example.ts';
 import { randomGame } from '../random-game.ts';
 import { gameOf, numbersOf } from './games.ts';
 
@@ -22,6 +23,11 @@ test('random games are arranged without overlaps, and always in the same way', (
     expect(covered(layOut(once, plainView)), `seed ${seed}`).toEqual([]);
     expect(arrange(game, numbersOf(game))).toEqual(once.positions);
   }
+});
+
+test.each(SLUGS)('%s stands in its file as arranging it from scratch has it', (slug) => {
+  const game = exampleOf(slug);
+  expect(arrange({ ...game, positions: new Map() }, numbersOf(game))).toEqual(game.positions);
 });
 
 test('an empty game has no positions', () => {

@@ -93,6 +93,22 @@ test('a tie that weighs nothing neither pulls nor costs', () => {
   expect(judge(join({ ...spine, ties: [...spine.ties, told] }), columns, 5)).toEqual(without);
 });
 
+test('a block goes to its home side, unless that costs more than it is worth', () => {
+  const free = randomSpine(13, 5, 8);
+  const others = free.blocks.map((_, i) => i).slice(5);
+  const { columns } = last(search(join(free)));
+  // The mirror image costs as much, so it is what is found when every home is on the other side.
+  const mirror = new Map(others.map((i) => [i, columns.left.includes(i) ? 'right' : 'left'] as const));
+  const found = last(search(join({ ...free, homes: mirror })));
+  for (const [i, side] of mirror) expect(found.columns[side]).toContain(i);
+  // All on one side is dear: some go where there is room, and none for nothing.
+  const crowd = { ...free, homes: new Map(others.map((i) => [i, 'left'] as const)) };
+  const cheap = last(search(join({ ...crowd, costs: { away: 1 } }))).columns.right.length;
+  const dear = last(search(join({ ...crowd, costs: { away: 1000 } }))).columns.right.length;
+  expect(cheap).toBeGreaterThan(0);
+  expect(dear).toBe(0);
+});
+
 test('columns stay within their band where they can, and the search moves over what is too much for one', () => {
   const free = randomSpine(11, 4, 10);
   const sum = free.blocks.slice(4).reduce((total, { height }) => total + height + GAP, 0);

@@ -2,6 +2,7 @@
 import type { Assessment } from '../../findings/assess.ts';
 import { byCodePoint } from '../../game/compare.ts';
 import type { NodeId } from '../../game/model.ts';
+import { sidesOf } from '../../map/arrange.ts';
 import { byFirstUse } from '../first-use.ts';
 import type { SheetOptions } from '../sheet.ts';
 import { type Facts, factsOf } from './content/facts.ts';
@@ -19,12 +20,14 @@ export interface DrawableContent extends MapContent {
 
 export function contentOf(assessment: Assessment, options: SheetOptions): DrawableContent {
   const facts = factsOf(assessment, options);
+  const numbers = numbersOf(assessment);
   return {
     facts,
     bars: barsOf(assessment),
     trays: traysOf(assessment),
     links: linksOf(assessment),
-    numbers: numbersOf(assessment),
+    sides: sidesOf(assessment.game, numbers),
+    numbers,
     notes: options.rescue ? rescueNotes(assessment) : [],
     measureBar: (id, { size, barWidth }, told) => barFigure(facts, id, size, barWidth, told.get(id) ?? []),
     measureTray: (tray, { size, trayWidth }, told) => trayMeasured(facts, tray, size, trayWidth, told),

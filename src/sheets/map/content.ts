@@ -1,5 +1,6 @@
 /** What the facilitator map says, before anything has a place: bars of the spine, trays as rows, links, rescue lines, and what of it can be measured. */
 import type { LinkId, NodeId } from '../../game/model.ts';
+import type { Sides } from '../../map/arrange.ts';
 import type { Caption } from '../../map/layout.ts';
 import type { MeasuredBar, MeasuredTray, Metrics } from './measured.ts';
 
@@ -86,6 +87,8 @@ export interface MapContent {
   readonly bars: readonly NodeId[];
   readonly trays: readonly Tray[];
   readonly links: readonly PageLink[];
+  /** Where the map on the screen has what stands by itself. The page has it on the same side, where there is room. */
+  readonly sides: Sides;
   /** Number in the order of play, from 1. */
   readonly numbers: ReadonlyMap<NodeId, number>;
   /** In the order of play; none when the options leave them out. */

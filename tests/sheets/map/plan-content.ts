@@ -37,6 +37,7 @@ export function contentOf({ bars, trays, pairs, lines, rescued = [] }: Sketch): 
     bars,
     trays: trays.map((box) => ({ key: box.id, rows: rowsOf(box, 0) })),
     links,
+    sides: { left: [], right: [] },
     numbers: new Map(bars.map((id, i) => [id, i + 1])),
     notes: rescued.map((id) => ({ key: id, steps: [id] })),
     measureBar: (id, { size }, told) => {

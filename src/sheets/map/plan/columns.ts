@@ -3,6 +3,7 @@ import { excessOf, runsOf } from '../../../spine/columns.ts';
 import { search } from '../../../spine/search.ts';
 import { type Columns, join } from '../../../spine/spine.ts';
 import { BAR_GAP, measuring, spineOf, TRAY_GAP } from './blocks.ts';
+import { homeColumns, homesOf } from './homes.ts';
 import type { Part } from './part.ts';
 import { geometryIn } from './place.ts';
 import { neverDrawn } from './references.ts';
@@ -18,8 +19,10 @@ export function* columnsOf(part: Part, size: number, options: Searching): Genera
   const measure = measuring(part, geometryIn(part, size).metrics);
   const told = neverDrawn(part, measure(new Set()));
   const measured = measure(told);
-  const joined = join(spineOf(part, measured, told, size));
-  const searching = search(joined, options);
+  const homes = homesOf(part);
+  const joined = join({ ...spineOf(part, measured, told, size), homes });
+  const start = options.start ?? homeColumns(part, homes);
+  const searching = search(joined, { ...options, ...(start && { start }) });
   for (let step = searching.next(); ; step = searching.next()) {
     const { columns } = step.value;
     if (!step.done) {
