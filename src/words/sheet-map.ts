@@ -1,7 +1,7 @@
 /** Words of the printed map that stand nowhere else. */
 import type { Kind } from '../game/model.ts';
 import type { Elsewhere } from '../sheets/map/content.ts';
-import { count } from './numbers.ts';
+import { count, list } from './numbers.ts';
 
 /** 'right half', 'page 2': where the other end of a link is. */
 export function elsewhere(where: Elsewhere): string {
@@ -63,6 +63,12 @@ export function sourceList(sources: readonly { readonly verb: string; readonly t
     const isFirst = verb !== sources[i - 1]?.verb;
     return `${isFirst ? `${verb} ` : ''}${text}${i < sources.length - 1 ? ',' : ''}`;
   });
+}
+
+/** Which positions of a code something gives, in a list: 'position 1: Cube scrap (Lens tin),' '2: step 7'. */
+export function positionOf(at: readonly number[], source: string, isFirst: boolean, isLast: boolean): string {
+  const word = isFirst ? (at.length === 1 ? 'position ' : 'positions ') : '';
+  return `${word}${list(at.map(String))}: ${source}${isLast ? '' : ','}`;
 }
 
 /** Where a key lies: 'in Miller’s satchel'. */

@@ -183,6 +183,41 @@ test.each([7.5, 11])('a bar that says next to nothing has room for two lines, at
   expect(height).toBeLessThan(40);
 });
 
+test('a lock that is fed in parts says which position each source gives, told or drawn', () => {
+  const made = content(
+    gameOf(
+      [
+        { id: 'tin', kind: 'container', name: 'Tin' },
+        { id: 'scrap', kind: 'clue', name: 'Cube scrap', in: 'tin', answer: '6' },
+        { id: 'sum', kind: 'puzzle', name: 'Sum', answer: '84' },
+        { id: 'case', kind: 'container', name: 'Case' },
+        { id: 'wheels', kind: 'fastener', name: '', on: 'case', type: 'number', code: '864' },
+        { id: 'win', kind: 'prize', in: 'case' },
+      ],
+      ['scrap>wheels@2', 'sum>wheels@1,3'],
+    ),
+  );
+  const tray = made.trays.find(({ key }) => key.includes('case'));
+  const said = (told: readonly Told[]) =>
+    tray
+      ? trayFigure(made.facts, tray, 'left', 9, 184, new Map([['wheels', told]])).marks.flatMap((mark) =>
+          mark.mark === 'text' && mark.of === 'wheels' && /:/.test(mark.text)
+            ? [{ text: mark.text, links: mark.links }]
+            : [],
+        )
+      : [];
+  const scrap: Told = { link: 'scrap>wheels@2', other: 'scrap', otherEnd: 'from' };
+  const sum: Told = { link: 'sum>wheels@1,3', other: 'sum', otherEnd: 'from', elsewhere: { page: 2 } };
+  expect(said([scrap])).toEqual([
+    { text: 'positions 1 and 3: step 1,', links: undefined },
+    { text: '2: Cube scrap (Tin)', links: [scrap.link] },
+  ]);
+  expect(said([scrap, sum])).toEqual([
+    { text: 'positions 1 and 3: step 1 (page 2),', links: [sum.link] },
+    { text: '2: Cube scrap (Tin)', links: [scrap.link] },
+  ]);
+});
+
 test('a puzzle and the lock that it alone opens share a rescue line', () => {
   const made = content(two);
   const said = made.notes.map((note) => [

@@ -15,6 +15,7 @@ import {
   signPiece,
   stepPiece,
 } from './pieces.ts';
+import { positionLines } from './positions.ts';
 import type { RowFigure } from './row.ts';
 import { settingLines, statePieces } from './setting.ts';
 import { tickMarks } from './ticks.ts';
@@ -135,6 +136,7 @@ function plateLines(
   ];
   const set = isLeft && isBeside ? continuedBackwards : continuedWith;
   const lines = set(settingLines(facts, id, told, width, type), pieces, width);
-  const tellings = plainLines(facts, id, others, room, type);
+  const positions = positionLines(facts, id, others, room, type);
+  const tellings = [...positions.lines, ...plainLines(facts, id, positions.others, room, type)];
   return isBeside ? { lines, below: tellings } : { lines: [], below: [...lines, ...tellings] };
 }

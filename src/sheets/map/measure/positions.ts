@@ -1,0 +1,41 @@
+/** What gives a lock its code in parts: which position each source fills, whether its line is drawn or told. */
+import type { NodeId } from '../../../game/model.ts';
+import { wrap } from '../../../type/text.ts';
+import { elsewhere, positionOf, source } from '../../../words/sheet-map.ts';
+import { stepNumbers } from '../../../words/sheets.ts';
+import type { Facts } from '../content/facts.ts';
+import type { Told } from '../content.ts';
+import { broken, type Line, textPiece } from './pieces.ts';
+import type { Type } from './type.ts';
+
+interface Positions {
+  readonly lines: readonly Line[];
+  /** What is told at the lock and not yet said by the lines. */
+  readonly others: readonly Told[];
+}
+
+/** 'position 1: Cube scrap (Lens tin), 2: step 7'. No lines for a lock whose code comes whole. */
+export function positionLines(
+  facts: Facts,
+  lock: NodeId,
+  told: readonly Told[],
+  width: number,
+  type: Type,
+): Positions {
+  const parts = (facts.locks.get(lock)?.openers ?? []).flatMap(({ node, at }) => (at ? [{ node, at }] : []));
+  const said = new Set<Told>();
+  const pieces = parts.flatMap(({ node, at }, i) => {
+    const one = told.find(({ other, otherEnd }) => other === node && otherEnd === 'from');
+    if (one) said.add(one);
+    const number = facts.number(node);
+    const name = number > 0 ? stepNumbers([number]) : facts.name(node);
+    const holder = number > 0 || !one ? undefined : facts.holderName(node);
+    const from = source(0, name, holder, one?.elsewhere && elsewhere(one.elsewhere));
+    const text = positionOf(at, from, i === 0, i === parts.length - 1);
+    const look = one
+      ? ({ role: 'reference', of: lock, links: [one.link] } as const)
+      : ({ role: 'note', of: lock } as const);
+    return wrap(text, width, type.told).map((line) => textPiece(line, type.told, look, type.gap));
+  });
+  return { lines: broken(pieces, width), others: told.filter((one) => !said.has(one)) };
+}
