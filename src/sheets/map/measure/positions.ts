@@ -30,7 +30,7 @@ export function positionLines(
     const number = facts.number(node);
     const name = number > 0 ? stepNumbers([number]) : facts.name(node);
     const holder = number > 0 || !one ? undefined : facts.holderName(node);
-    const from = source(0, name, holder, one?.elsewhere && elsewhere(one.elsewhere));
+    const from = source(0, name, holder, 0, one?.elsewhere && elsewhere(one.elsewhere));
     const text = positionOf(at, from, i === 0, i === parts.length - 1);
     const look = one
       ? ({ role: 'reference', of: lock, links: [one.link] } as const)
