@@ -1,0 +1,38 @@
+/** The simulation: from the first, coarse answer to what each step costs; and the same runs on objects and lists. */
+import { compile } from '../../src/engine/network.ts';
+import { Batch } from '../../src/engine/simulation/batch.ts';
+import { type Clock, clockOf } from '../../src/engine/simulation/clock.ts';
+import { PLAIN } from '../../src/engine/simulation/rules.ts';
+import { plainGame, simulatePlainly } from '../reference/plain-simulation.ts';
+import { seededChance } from '../reference/seeded-chance.ts';
+import type { Row } from './table.ts';
+
+const RUNS = 2000;
+const COARSE = 200;
+
+export const SIMULATION_ROWS: readonly Row[] = [
+  { name: `simulation, first answer: ${COARSE} runs`, task: onClock((clock) => simulate(clock, COARSE)) },
+  { name: `simulation, ${RUNS} runs`, task: onClock((clock) => simulate(clock, RUNS)) },
+  {
+    name: `on objects and lists, ${RUNS} runs`,
+    beside: `simulation, ${RUNS} runs`,
+    mostNodes: 60,
+    task: (game) => {
+      const plain = plainGame(game);
+      return () => simulatePlainly(plain, seededChance(1), RUNS);
+    },
+  },
+];
+
+function simulate(clock: Clock, runs: number) {
+  const batch = new Batch(clock, PLAIN);
+  batch.run(runs);
+  return batch.result();
+}
+
+function onClock(run: (clock: Clock) => unknown): Row['task'] {
+  return (game) => {
+    const clock = clockOf(game, compile(game));
+    return () => run(clock);
+  };
+}

@@ -1,0 +1,141 @@
+/**
+ * The simulator against the same model written as plainly as possible (plain-simulation.ts). Fed with the same draws both must play
+ * every run alike, to the last lock; with other draws, from another generator and by another method, the distributions must agree.
+ */
+import { describe, expect, it } from 'vitest';
+import { compile } from '../../src/engine/network.ts';
+import { Batch, canPlay } from '../../src/engine/simulation/batch.ts';
+import { type Clock, clockOf } from '../../src/engine/simulation/clock.ts';
+import { Draws } from '../../src/engine/simulation/draws.ts';
+import { Player } from '../../src/engine/simulation/play.ts';
+import { PLAIN } from '../../src/engine/simulation/rules.ts';
+import type { Game, GameNode, NodeId } from '../../src/game/model.ts';
+import { randomGame, seededRandom } from '../random-game.ts';
+import { type Chance, plainGame, playPlainly, simulatePlainly } from './plain-simulation.ts';
+import { seededChance } from './seeded-chance.ts';
+
+const STREAM = 0;
+
+/** A random game that can be won, with hands and pupils of all sorts: more hands than the team has, fewer, one alone. */
+function randomLesson(seed: number): Game {
+  const random = seededRandom(seed);
+  const draw = (below: number) => Math.floor(random() * below);
+  for (let tries = 0; ; tries++) {
+    const game = randomGame(seed + 1000 * tries, 16 + (seed % 4) * 8, { prizes: 1 + (seed % 3) });
+    if (!canPlay(compile(game))) continue;
+    const nodes = new Map<NodeId, GameNode>();
+    for (const [id, node] of game.nodes)
+      nodes.set(id, draw(3) === 0 ? node : { ...node, hands: 1 + draw(5) });
+    return { ...game, nodes, head: { lesson: { pupils: draw(16), teams: draw(4), minutes: 5 + draw(20) } } };
+  }
+}
+
+/** The plain simulation's chance, from the numbers that the engine draws. */
+function chanceOf(clock: Clock): Chance {
+  const draws = new Draws(clock, 1, STREAM);
+  const minutes = Float64Array.from(clock.low);
+  let drawn = -1;
+  const begin = (run: number) => {
+    if (run !== drawn) draws.begin(run, minutes);
+    drawn = run;
+  };
+  const indexOf = (id: NodeId) => clock.network.index.get(id) ?? -1;
+  return {
+    draw: (run, { id }) => {
+      begin(run);
+      return minutes[indexOf(id)] ?? Number.NaN;
+    },
+    choose: (run, choice, open) => {
+      begin(run);
+      const ranked = open.map((step) => ({ step, word: draws.choice(0, choice, indexOf(step.id)) }));
+      const [first] = ranked.sort((a, b) => a.word - b.word);
+      if (first === undefined) throw new RangeError('choose: nothing is open');
+      return first.step;
+    },
+  };
+}
+
+const seeds = Array.from({ length: 40 }, (_, seed) => seed);
+
+describe('with the same draws', () => {
+  it.each(seeds)('random game %i is played alike', (seed) => {
+    const game = randomLesson(seed);
+    const network = compile(game);
+    const clock = clockOf(game, network);
+    const player = new Player(clock, PLAIN, STREAM);
+    const plain = plainGame(game);
+    const chance = chanceOf(clock);
+    expect(clock.lesson.team).toBe(plain.team);
+    for (let run = 0; run < 50; run++) {
+      player.play(run);
+      const log = player.log(run, 0);
+      const { end, possible, begin, pupils, reached } = playPlainly(plain, chance, run);
+      expect(log.end).toBeCloseTo(end, 9);
+      const byId = (values: ArrayLike<number>, none: number) =>
+        new Map(network.ids.flatMap((id, i) => (values[i] === none ? [] : [[id, values[i] ?? Number.NaN]])));
+      expectSame(byId(log.begin, Infinity), begin);
+      expectSame(byId(log.reached, Infinity), reached);
+      expect(byId(log.pupils, 0)).toEqual(pupils);
+      // Of a box the engine notes when it is at hand, even if it is a step.
+      const noted = (minutes: ReadonlyMap<NodeId, number>) =>
+        new Map(
+          plain.things.flatMap(({ id, kind, isStep }) => {
+            const minute = minutes.get(id);
+            return isStep && kind !== 'container' && minute !== undefined ? [[id, minute]] : [];
+          }),
+        );
+      expectSame(noted(byId(log.possible, Infinity)), noted(possible));
+    }
+  });
+
+  it.each(seeds)('random game %i has the same figures', (seed) => {
+    const game = randomLesson(seed);
+    const network = compile(game);
+    const clock = clockOf(game, network);
+    const batch = new Batch(clock, PLAIN, STREAM);
+    batch.run(60);
+    batch.run(41);
+    const figures = batch.result();
+    const plain = simulatePlainly(plainGame(game), chanceOf(clock), 101);
+    expect(figures.runs).toBe(101);
+    for (const [i, end] of plain.ends.entries()) expect(figures.ends[i]).toBeCloseTo(end, 9);
+    for (const name of ['median', 'p10', 'p90', 'inTime', 'idle'] as const) {
+      expect(figures[name], name).toBeCloseTo(plain[name], 9);
+    }
+    for (const [i, id] of network.ids.entries()) {
+      expect(figures.idleWhile[i], id).toBeCloseTo(plain.idleWhile.get(id) ?? 0, 9);
+    }
+  });
+});
+
+function expectSame(seen: ReadonlyMap<NodeId, number>, expected: ReadonlyMap<NodeId, number>) {
+  expect([...seen.keys()].sort()).toEqual([...expected.keys()].sort());
+  for (const [id, minute] of expected) expect(seen.get(id), id).toBeCloseTo(minute, 9);
+}
+
+/** The largest difference between the shares of two sorted samples that are below a value: the Kolmogorov–Smirnov distance. */
+function distance(a: readonly number[], b: readonly number[]): number {
+  let largest = 0;
+  let i = 0;
+  let j = 0;
+  while (i < a.length && j < b.length) {
+    const value = Math.min(a[i] ?? 0, b[j] ?? 0);
+    while (i < a.length && (a[i] ?? 0) <= value + 1e-6) i++;
+    while (j < b.length && (b[j] ?? 0) <= value + 1e-6) j++;
+    largest = Math.max(largest, Math.abs(i / a.length - j / b.length));
+  }
+  return largest;
+}
+
+describe('with other draws', () => {
+  const RUNS = 1000;
+
+  it.each(seeds.slice(0, 20))('random game %i ends as often at each minute', (seed) => {
+    const game = randomLesson(seed);
+    const batch = new Batch(clockOf(game, compile(game)), PLAIN, STREAM);
+    batch.run(RUNS);
+    const plain = simulatePlainly(plainGame(game), seededChance(seed), RUNS);
+    // Of two samples of one distribution, one pair in 100,000 is further apart than 2.47 · √(2/n) (Smirnov 1939).
+    expect(distance([...batch.result().ends], plain.ends)).toBeLessThan(2.47 * Math.sqrt(2 / RUNS));
+  });
+});
