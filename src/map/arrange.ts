@@ -91,7 +91,10 @@ function finish(task: Task, columns: Columns): Finished {
   return { positions, cost: calm.cost };
 }
 
-/** Whether nothing that moves covers anything. */
+/**
+ * Whether nothing that moves covers anything. Looked for only where something stands fast (then the task has a shift): otherwise
+ * columns and their heights keep everything apart.
+ */
 function isClear({ game, view, moves, shift }: Task, positions: Positions): boolean {
   if (!shift) return true;
   const pairs = covered(layOut({ ...game, positions }, view));

@@ -27,7 +27,7 @@ export interface TidyAnswer {
 /** Up to this many arrows come with the positions. */
 const ROUTED_WITH = 400;
 
-/** Answers, better ones after worse. Undefined: nothing new to be shown, and the page may breathe. */
+/** Two answers: the first positions at once, then the last, which may be the same. Undefined: the search goes on, and the page may breathe. */
 export function* tidyAnswers(question: TidyQuestion): Generator<TidyAnswer | undefined> {
   const { game, numbers, opened, only, from } = question;
   const view = { opened };
