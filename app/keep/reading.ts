@@ -4,7 +4,6 @@ import { compile } from '../../src/engine/network.ts';
 import { type Game, type GameDocument, hasUnplaced } from '../../src/game/model.ts';
 import { MAX_LENGTH, readGame } from '../../src/game/read.ts';
 import { UNREADABLE } from '../../src/words/keep.ts';
-import { noteText, problemLines, problemText } from '../../src/words/problems.ts';
 import { freshId } from '../store/ids.ts';
 
 export type Reading =
@@ -30,6 +29,9 @@ async function placed(game: Game): Promise<Game> {
   return placeMissing(game, playNumbers(network, measure(network)));
 }
 
+/** Most files are as they should be, and the first view does not wait for the words about those that are not. */
+const words = () => import('../../src/words/problems.ts');
+
 export async function readText(text: string): Promise<Reading> {
   let idGiven = false;
   const result = readGame(text, {
@@ -38,19 +40,20 @@ export async function readText(text: string): Promise<Reading> {
       return freshId();
     },
   });
-  if (!result.ok) return { ok: false, lines: problemLines(result.problems, result.more) };
+  if (!result.ok) return { ok: false, lines: (await words()).problemLines(result.problems, result.more) };
   const { provenance, game } = result.document;
   return {
     ok: true,
     document: { provenance, game: await placed(game) },
     idGiven,
-    notes: result.notes.map(noteText),
+    notes: result.notes.length > 0 ? result.notes.map((await words()).noteText) : [],
   };
 }
 
 /** A file that is too large is not read at all, so that no size of junk holds the page up. */
 export async function readFile(file: Blob): Promise<Reading> {
   if (file.size > MAX_LENGTH) {
+    const { problemText } = await words();
     return { ok: false, lines: [problemText({ code: 'tooLarge', length: file.size, limit: MAX_LENGTH })] };
   }
   try {
