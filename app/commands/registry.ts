@@ -106,6 +106,12 @@ const REGISTRY = {
     when: filled,
     run: () => view().setHeat(!view().heat),
   },
+  play: {
+    label: (now) => (now.view.play ? COMMANDS.closePlay : COMMANDS.play),
+    keys: ['Alt+R'],
+    when: (now) => filled(now) || now.view.play,
+    run: () => view().setPlay(!view().play),
+  },
   fit: {
     label: () => COMMANDS.fit,
     keys: ['Home'],

@@ -47,15 +47,16 @@ const NO_EDGES: [] = [];
 const SEVERAL = ['Shift', 'Meta', 'Control'];
 const NO_PROMOTION = { hideAttribution: true };
 
-export function FlowCanvas() {
+/** @param children stand in the lower left corner */
+export function FlowCanvas({ children }: { children?: React.ReactNode }) {
   return (
     <ReactFlowProvider>
-      <Canvas />
+      <Canvas foot={children} />
     </ReactFlowProvider>
   );
 }
 
-function Canvas() {
+function Canvas({ foot }: { foot: React.ReactNode }) {
   const scene = useScene();
   const { game, layout, looks, routes } = scene;
   const cards = useCards(scene);
@@ -157,7 +158,10 @@ function Canvas() {
         {overview && <Overview />}
         <ZoomControls onFit={fitAll} overview={overview} onOverview={setOverview} />
       </ReactFlow>
-      <HeatSwitch end={scene.heatEnd} />
+      <div className="flow-foot">
+        {foot}
+        <HeatSwitch end={scene.heatEnd} />
+      </div>
       <PointerNote />
       <Ghost />
     </div>

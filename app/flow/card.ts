@@ -1,5 +1,6 @@
 /** What is drawn for one node: the data of its node on the canvas. */
 import type { Node } from 'reactflow';
+import type { NodeState } from '../../src/engine/simulation/moment.ts';
 import type { GameNode } from '../../src/game/model.ts';
 import type { Slot } from '../../src/map/layout.ts';
 import type { Growth, SmallWords } from './small.ts';
@@ -12,13 +13,9 @@ export interface Heat {
   readonly text: string;
 }
 
-/**
- * How a thing stands at one minute of a lesson: not yet seen; seen and shut; it can be tried; pupils are at it; done, open or had.
- */
-export type MomentState = 'unseen' | 'shut' | 'open' | 'working' | 'done';
-
+/** How a thing stands at one minute of a lesson. */
 export interface Moment {
-  readonly state: MomentState;
+  readonly state: NodeState;
   /** The same in words. */
   readonly text: string;
 }

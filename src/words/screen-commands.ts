@@ -18,6 +18,8 @@ export const COMMANDS = {
   tidySelection: 'Tidy up the selection',
   stopTidying: 'Stop tidying',
   heat: 'Where the time goes',
+  play: 'Play it through',
+  closePlay: 'Close the lesson',
   fit: 'The whole map in view',
   zoomIn: 'Larger',
   zoomOut: 'Smaller',

@@ -1,0 +1,108 @@
+/** When each box opens: a metal square on the bar of its spread over all lessons. A press goes to that minute. */
+import { useMemo, useState } from 'react';
+import { type TextStyle, textWidth } from '../../src/type/text.ts';
+import { endText, openingText, THE_END } from '../../src/words/play.ts';
+import { sayer } from '../../src/words/say.ts';
+import { plain } from '../../src/words/sentence.ts';
+import type { Axis } from './axis.ts';
+import { goTo } from './clock.ts';
+import { type Bar, lanesOf, namesOf } from './lanes.ts';
+import { type Lesson, tenthFrom } from './lesson.ts';
+
+const TYPE: TextStyle = { size: 12.5, weight: 'regular', family: 'words' };
+export const LANE = 18;
+
+interface Mark extends Bar {
+  readonly key: string;
+  readonly text: string;
+  readonly told: string;
+  /** In this lesson. */
+  readonly minute: number | undefined;
+  readonly isEnd: boolean;
+}
+
+export function marksOf(lesson: Lesson, axis: Axis, width: number): Mark[] {
+  const say = sayer(lesson.game);
+  const x = (minute: number) => Math.min(width, (minute / axis.span) * width);
+  return lesson.openings.map(({ node, minute, low, high }) => {
+    const text = node === undefined ? THE_END : plain(say.name(node));
+    const told = { name: text, minute, low, high };
+    return {
+      key: node ?? '',
+      text,
+      told: node === undefined ? endText(told) : openingText(told),
+      minute,
+      isEnd: node === undefined,
+      from: x(low),
+      to: x(high ?? axis.span),
+      at: x(minute ?? low),
+      name: textWidth(text, TYPE),
+    };
+  });
+}
+
+interface Props {
+  readonly lesson: Lesson;
+  readonly marks: readonly Mark[];
+  readonly laneOf: readonly number[];
+  readonly width: number;
+  /** Pixels from the left. */
+  readonly now: number;
+  /** Upper edge of the first lane. */
+  readonly top: number;
+  readonly low: boolean;
+}
+
+export function useLanes(lesson: Lesson, axis: Axis, width: number, most: number) {
+  return useMemo(() => {
+    const marks = marksOf(lesson, axis, width);
+    const laneOf = lanesOf(marks, most, width);
+    return { marks, laneOf, lanes: Math.max(0, ...laneOf) + 1 };
+  }, [lesson, axis, width, most]);
+}
+
+export function Openings({ lesson, marks, laneOf, width, now, top, low }: Props) {
+  const [pointed, setPointed] = useState<string>();
+  const names = useMemo(
+    () => (low ? [] : namesOf(marks, laneOf, width, now)),
+    [marks, laneOf, width, now, low],
+  );
+  return marks.map(({ key, text, told, minute, isEnd, from, to, at }, i) => {
+    const y = top + (laneOf[i] ?? 0) * LANE;
+    const place = names[i];
+    const isPointed = pointed === key;
+    return (
+      <div key={key} className={isEnd ? 'play-opening play-opening-end' : 'play-opening'} style={{ top: y }}>
+        <i className="play-bar" style={{ left: from, width: Math.max(1, to - from) }} />
+        {minute !== undefined && (
+          <button
+            type="button"
+            className="play-square"
+            style={{ left: at }}
+            aria-label={told}
+            title={told}
+            onClick={() => goTo(lesson, tenthFrom(minute))}
+            onPointerEnter={() => setPointed(key)}
+            onPointerLeave={() => setPointed(undefined)}
+            onFocus={() => setPointed(key)}
+            onBlur={() => setPointed(undefined)}
+          />
+        )}
+        {place ? (
+          <span className="play-opening-name" style={{ left: place.left }}>
+            {text}
+          </span>
+        ) : (
+          isPointed && (
+            <span
+              className="play-opening-name play-opening-over"
+              style={at > width / 2 ? { right: width - at + 10 } : { left: at + 10 }}
+            >
+              {text}
+            </span>
+          )
+        )}
+      </div>
+    );
+  });
+}

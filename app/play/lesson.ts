@@ -1,0 +1,171 @@
+/**
+ * The typical lesson as it is shown: the run nearest the median, and round it what holds for all runs. The sentence, the chart and
+ * the map of a minute all come from `momentOf` on this one run.
+ */
+import type { Clock } from '../../src/engine/simulation/clock.ts';
+import type { Simulated } from '../../src/engine/simulation/model.ts';
+import { momentOf, type NodeState } from '../../src/engine/simulation/moment.ts';
+import type { Game, NodeId } from '../../src/game/model.ts';
+import { momentText, type PlayedMinute, type Worked } from '../../src/words/play.ts';
+import type { Moment } from '../flow/card.ts';
+
+/** From one minute to another nothing changes in how many pupils are busy. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly busy: number;
+  readonly waiting: number;
+}
+
+/** When a box is opened, or all ends. */
+export interface Opening {
+  /** Undefined for the end. */
+  readonly node: NodeId | undefined;
+  /** In this run; undefined where it does not come to it. */
+  readonly minute: number | undefined;
+  /** The tenth and the ninetieth percentile over the runs; the second undefined where fewer come so far. */
+  readonly low: number;
+  readonly high: number | undefined;
+}
+
+export interface Lesson {
+  readonly game: Game;
+  readonly clock: Clock;
+  readonly simulated: Simulated;
+  readonly end: number;
+  /** The last minute that is shown: the first tenth from the end on. */
+  readonly last: number;
+  readonly stretches: readonly Stretch[];
+  /** Minutes, in tenths and ascending, at each of which something is new; the last is `last`. */
+  readonly events: readonly number[];
+  /** In the order in which they are opened; the end comes last. */
+  readonly openings: readonly Opening[];
+}
+
+/** Minutes are shown, and asked for, in tenths: what is said of a minute is then true of exactly that minute. */
+export function toTenth(minute: number): number {
+  return Math.round(minute * 10) / 10;
+}
+
+/** The first tenth at which what happens then has happened. */
+export function tenthFrom(minute: number): number {
+  const tenths = Math.ceil(minute * 10);
+  return tenths / 10 >= minute ? tenths / 10 : (tenths + 1) / 10;
+}
+
+export function lessonFrom(game: Game, clock: Clock, simulated: Simulated): Lesson {
+  const { end } = simulated.typical;
+  const last = tenthFrom(end);
+  return {
+    game,
+    clock,
+    simulated,
+    end,
+    last,
+    stretches: stretchesOf(clock, simulated),
+    events: eventsOf(simulated, last),
+    openings: openingsOf(game, clock, simulated),
+  };
+}
+
+const byNumber = (a: number, b: number) => a - b;
+
+function stretchesOf(clock: Clock, { typical }: Simulated): Stretch[] {
+  const { begin, free, end } = typical;
+  const times = new Set([0]);
+  for (const list of [begin, free]) for (const time of list) if (time < end) times.add(time);
+  const sorted = [...times].sort(byNumber);
+  return sorted.map((from, i) => {
+    const { busy, waiting } = momentOf(clock, typical, from);
+    return { from, to: sorted[i + 1] ?? end, busy, waiting };
+  });
+}
+
+function eventsOf({ typical }: Simulated, last: number): number[] {
+  const { possible, begin, free, reached, end } = typical;
+  const times = new Set([0, last]);
+  for (const list of [possible, begin, free, reached]) {
+    for (const time of list) if (time <= end) times.add(tenthFrom(time));
+  }
+  return [...times].sort(byNumber);
+}
+
+/** Undefined for what is never. */
+function ever(minute: number | undefined): number | undefined {
+  return minute !== undefined && Number.isFinite(minute) ? minute : undefined;
+}
+
+function openingsOf(game: Game, { network }: Clock, { typical, reached, ...all }: Simulated): Opening[] {
+  const openings: Opening[] = [];
+  network.ids.forEach((node, i) => {
+    const isLocked = (network.fasteners.starts[i + 1] ?? 0) > (network.fasteners.starts[i] ?? 0);
+    const low = ever(reached.p10[i]);
+    if (game.nodes.get(node)?.kind !== 'container' || !isLocked || low === undefined) return;
+    const minute = ever(typical.reached[i]);
+    openings.push({
+      node,
+      minute: minute !== undefined && minute <= typical.end ? minute : undefined,
+      low,
+      high: ever(reached.p90[i]),
+    });
+  });
+  openings.sort((a, b) => (a.minute ?? a.low) - (b.minute ?? b.low));
+  return [...openings, { node: undefined, minute: typical.end, low: all.p10, high: all.p90 }];
+}
+
+export interface ShownMinute {
+  /** The same map as before for as long as nothing on it is new. */
+  readonly moments: ReadonlyMap<NodeId, Moment>;
+  readonly told: PlayedMinute;
+}
+
+/** How things stand at a minute, from one look at the run. */
+export function minuteOf(
+  { game, clock, simulated }: Lesson,
+  minute: number,
+  before: ReadonlyMap<NodeId, Moment> = NOTHING,
+): ShownMinute {
+  const { network, lesson } = clock;
+  const { pupils } = simulated.typical;
+  const { states, waiting } = momentOf(clock, simulated.typical, minute);
+  const moments = new Map<NodeId, Moment>();
+  const working: Worked[] = [];
+  const checking: NodeId[] = [];
+  const open: NodeId[] = [];
+  states.forEach((state, i) => {
+    const node = network.ids[i] ?? '';
+    const kind = game.nodes.get(node)?.kind;
+    if (!kind) return;
+    const busy = pupils[i] ?? 0;
+    moments.set(node, momentFor(state, momentText(kind, state, busy)));
+    if (state === 'working') working.push({ node, pupils: busy });
+    else if (state === 'checking') checking.push(node);
+    else if (state === 'open') open.push(node);
+  });
+  // What the most are at is told first.
+  working.sort((a, b) => b.pupils - a.pupils);
+  const isOver = network.prizes.every((prize) => states[prize] === 'done');
+  const prizes = isOver ? Array.from(network.prizes, (i) => network.ids[i] ?? '') : undefined;
+  return {
+    moments: sameMoments(moments, before) ? before : moments,
+    told: { minute, bell: lesson.minutes, team: lesson.team, waiting, working, checking, open, prizes },
+  };
+}
+
+const NOTHING: ReadonlyMap<NodeId, Moment> = new Map();
+
+const known = new Map<string, Moment>();
+
+/** One object for all that stand alike, so that a thing is drawn anew only when its word is another. */
+function momentFor(state: NodeState, text: string): Moment {
+  const key = `${state} ${text}`;
+  const moment = known.get(key) ?? { state, text };
+  known.set(key, moment);
+  return moment;
+}
+
+function sameMoments(a: ReadonlyMap<NodeId, Moment>, b: ReadonlyMap<NodeId, Moment>): boolean {
+  if (a.size !== b.size) return false;
+  for (const [node, moment] of a) if (b.get(node) !== moment) return false;
+  return true;
+}
