@@ -13,6 +13,8 @@ import { Page } from './shell/Page.tsx';
 void startKeeping();
 startFewest();
 startPlacing();
+// Loaded apart: the page stands before it is known how long the game takes.
+void import('./engine/simulating.ts').then(({ startSimulating }) => startSimulating());
 
 const mount = document.getElementById('page');
 if (mount) {

@@ -81,11 +81,12 @@ function Canvas({ foot }: { foot: React.ReactNode }) {
         selectedLinks,
         hovered,
         stopping: scene.stopping,
+        chain: scene.chain?.next,
         without: moving,
       }),
-    [game, routes, looks, scene.selected, selectedLinks, hovered, scene.stopping, moving],
+    [game, routes, looks, scene.selected, selectedLinks, hovered, scene.stopping, scene.chain, moving],
   );
-  const heating = useView((state) => state.heat) && scene.heatEnd !== undefined;
+  const heating = useView((state) => state.heat) && scene.heat?.end !== undefined;
   const folded = useMemo(() => foldedBelow(wordSizes(cards)), [cards]);
   const level = useLevel((state) => state.level);
   const text = useMemo(() => clearings(layout, cards, level), [layout, cards, level]);
@@ -108,7 +109,7 @@ function Canvas({ foot }: { foot: React.ReactNode }) {
   return (
     <div
       ref={mount}
-      className={`flow${hovered === undefined ? '' : ' flow-on-link'}${heating ? ' flow-heating' : ''}`}
+      className={`flow${hovered === undefined ? '' : ' flow-on-link'}${heating ? ' flow-heating' : ''}${scene.heat?.isOld ? ' flow-heat-old' : ''}`}
     >
       <ReactFlow<CardNode>
         nodes={nodes}
@@ -160,7 +161,7 @@ function Canvas({ foot }: { foot: React.ReactNode }) {
       </ReactFlow>
       <div className="flow-foot">
         {foot}
-        <HeatSwitch end={scene.heatEnd} />
+        <HeatSwitch shown={scene.heat} />
       </div>
       <PointerNote />
       <Ghost />

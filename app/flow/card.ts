@@ -7,8 +7,8 @@ import type { Growth, SmallWords } from './small.ts';
 
 /** Where the time goes, on one step. */
 export interface Heat {
-  /** 0 to 1 along the scale; undefined for a tie, which has no minutes of its own. */
-  readonly share: number | undefined;
+  /** 0 to 1 along the scale. */
+  readonly share: number;
   /** What its tab says. */
   readonly text: string;
 }
@@ -34,6 +34,8 @@ export interface Look {
   readonly pale: boolean;
   /** Undefined while the overlay is off, and for what adds nothing. */
   readonly heat: Heat | undefined;
+  /** Decides the end, while that is shown. */
+  readonly inChain: boolean;
   /** Undefined while no minute is shown. */
   readonly moment: Moment | undefined;
 }

@@ -23,6 +23,7 @@ const NO_LOOK: Look = {
   culprit: false,
   pale: false,
   heat: undefined,
+  inChain: false,
   moment: undefined,
 };
 
@@ -151,6 +152,7 @@ function classOf(scene: Scene, node: GameNode, look: Look): string {
   if (isInside(scene.layout, node.id)) names.push('flow-inside');
   if (isLeftOut(scene.game, node.id)) names.push('flow-out');
   if (look.pale) names.push('flow-pale');
+  if (look.inChain) names.push('flow-chain');
   if (look.moment) names.push(`flow-at-${look.moment.state}`);
   if (look.culprit) names.push('flow-culprit');
   if (look.state === 'cannotOpen' || look.state === 'wrongCode') names.push('flow-blocked');
@@ -194,6 +196,7 @@ function spoken(game: Game, node: GameNode, slot: Slot, look: Look): string {
     holds: slot.holds && slot.holds.length > 0 ? holdsText(slot.holds) : undefined,
     state: look.state && LOCK_STATES[look.state],
     time: look.heat?.text ?? look.moment?.text,
+    inChain: look.inChain,
     pinned: isPinned(game, node.id),
   });
 }

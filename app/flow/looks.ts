@@ -1,37 +1,11 @@
 /** What the analysis says of each node, as far as it is drawn. */
-import { isLonger } from '../../src/engine/compare.ts';
-import { onlyWith } from '../../src/engine/ties.ts';
 import { without } from '../../src/engine/without.ts';
 import type { Assessment } from '../../src/findings/assess.ts';
 import { prizesOn } from '../../src/findings/blame.ts';
 import type { Finding, FindingWith } from '../../src/findings/finding.ts';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import { same } from '../../src/map/same.ts';
-import { HEAT } from '../../src/words/canvas.ts';
 import type { Heat, LockState, Look, Moment } from './card.ts';
-import { scaleEnd } from './scale.ts';
-
-/** The right end of the time overlay's scale in minutes; undefined when no step adds anything. */
-export function heatEndOf({ measures }: Assessment): number | undefined {
-  const most = measures.drag.reduce((a, b) => Math.max(a, b), 0);
-  return measures.solvable && isLonger(most, 0) ? scaleEnd(most) : undefined;
-}
-
-/** The tint of every step that adds to the end, and of those that tie. */
-export function heatOf({ network, measures }: Assessment): ReadonlyMap<NodeId, Heat> {
-  const heat = new Map<NodeId, Heat>();
-  if (!measures.solvable) return heat;
-  const end = scaleEnd(measures.drag.reduce((a, b) => Math.max(a, b), 0));
-  network.ids.forEach((id, index) => {
-    const drag = measures.drag[index] ?? 0;
-    if (isLonger(drag, 0)) heat.set(id, { share: drag / end, text: HEAT.minutes(drag) });
-    else if (measures.tied[index] === 1) {
-      const others = onlyWith(network, measures, index).map((other) => measures.number[other] ?? 0);
-      heat.set(id, { share: undefined, text: HEAT.onlyWith(others.toSorted((a, b) => a - b)) });
-    }
-  });
-  return heat;
-}
 
 /** What falls when the lifted thing is never found, itself included. */
 export function fallenWith({ network }: Assessment, lifted: NodeId | undefined): ReadonlySet<NodeId> {
@@ -49,12 +23,14 @@ export interface LookScene {
   readonly assessment: Assessment;
   readonly heat: ReadonlyMap<NodeId, Heat> | undefined;
   readonly fallen: ReadonlySet<NodeId>;
+  /** Steps on the chain that decides the end, while that is shown. */
+  readonly chain?: ReadonlySet<NodeId> | undefined;
   /** At the minute that is shown. */
   readonly moments?: ReadonlyMap<NodeId, Moment> | undefined;
 }
 
 export function looksOf(
-  { assessment, heat, fallen, moments }: LookScene,
+  { assessment, heat, fallen, chain, moments }: LookScene,
   before: ReadonlyMap<NodeId, Look>,
 ): ReadonlyMap<NodeId, Look> {
   const { network, measures, findings } = assessment;
@@ -73,6 +49,7 @@ export function looksOf(
       culprit: culprits.has(id) && fallen.size === 0,
       pale,
       heat: pale ? undefined : heat?.get(id),
+      inChain: !pale && chain?.has(id) === true,
       moment: fallen.size > 0 ? undefined : moments?.get(id),
     });
   });

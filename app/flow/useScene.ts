@@ -2,20 +2,23 @@
 import { useMemo, useRef } from 'react';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import type { Route } from '../../src/map/layout.ts';
+import { useSimulation } from '../engine/simulation.ts';
 import { useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
 import { useLayout } from '../store/layout.ts';
 import { useView } from '../store/view.ts';
 import type { Look } from './card.ts';
 import type { Scene } from './cards.ts';
+import { type ChainShown, chainOf, type HeatShown, heatOf } from './heat.ts';
 import { useRoutes } from './links/useRoutes.ts';
-import { fallenWith, heatEndOf, heatOf, looksOf, stoppingLinks } from './looks.ts';
+import { fallenWith, looksOf, stoppingLinks } from './looks.ts';
 
 export interface CanvasScene extends Scene {
   readonly routes: ReadonlyMap<LinkId, Route>;
   readonly stopping: ReadonlySet<LinkId>;
-  /** Minutes at the right end of the time overlay; undefined when there is nothing to show. */
-  readonly heatEnd: number | undefined;
+  /** Where the time goes, while that is shown and known. */
+  readonly heat: HeatShown | undefined;
+  readonly chain: ChainShown | undefined;
 }
 
 const NO_LOOKS: ReadonlyMap<NodeId, Look> = new Map();
@@ -26,18 +29,25 @@ export function useScene(): CanvasScene {
   const lifted = useView((state) => state.lifted);
   const moments = useView((state) => state.moments);
   const heatOn = useView((state) => state.heat);
+  const reading = useView((state) => state.reading);
+  const chainOn = useView((state) => state.heat && state.chain);
+  const simulation = useSimulation();
   const layout = useLayout();
   const assessment = useAssessment();
 
-  const heat = useMemo(() => (heatOn ? heatOf(assessment) : undefined), [heatOn, assessment]);
+  const heat = useMemo(
+    () => (heatOn ? heatOf(simulation, reading) : undefined),
+    [heatOn, simulation, reading],
+  );
+  const chain = useMemo(() => (chainOn ? chainOf(simulation) : undefined), [chainOn, simulation]);
   const fallen = useMemo(() => fallenWith(assessment, lifted), [assessment, lifted]);
   const last = useRef(NO_LOOKS);
   const looks = useMemo(() => {
-    last.current = looksOf({ assessment, heat, fallen, moments }, last.current);
+    const shown = { assessment, heat: heat?.heat, fallen, chain: chain?.steps, moments };
+    last.current = looksOf(shown, last.current);
     return last.current;
-  }, [assessment, heat, fallen, moments]);
+  }, [assessment, heat, fallen, chain, moments]);
   const stopping = useMemo(() => stoppingLinks(assessment), [assessment]);
-  const heatEnd = useMemo(() => heatEndOf(assessment), [assessment]);
   const routes = useRoutes(layout, game.links);
-  return { game, layout, looks, selected, lifted, routes, stopping, heatEnd };
+  return { game, layout, looks, selected, lifted, routes, stopping, heat, chain };
 }

@@ -1,5 +1,4 @@
 /** The form of one thing, in the order in which a teacher would tell it. */
-import { isStep } from '../../src/game/defaults.ts';
 import type { GameNode } from '../../src/game/model.ts';
 import { FormPage, NodeHead } from './FormPage.tsx';
 import { Actions } from './parts/Actions.tsx';
@@ -17,7 +16,6 @@ import { Needs } from './parts/Needs.tsx';
 import { OnMap } from './parts/OnMap.tsx';
 import { OpensWith } from './parts/OpensWith.tsx';
 import { Quickest } from './parts/Quickest.tsx';
-import { Simulated } from './parts/Simulated.tsx';
 import { Texts } from './parts/Texts.tsx';
 import { Why } from './parts/Why.tsx';
 
@@ -38,12 +36,11 @@ export function NodeForm({ node }: { node: GameNode }) {
       <Needs node={node} />
       {node.kind !== 'prize' && <NeededFor node={node} />}
       <HowLong node={node} />
-      {(isStep(node) || node.hands !== undefined) && <Hands node={node} />}
-      <InLesson node={node} />
+      <Hands node={node} />
       {!read && <Texts node={node} />}
+      <InLesson node={node} />
       <Why node={node} />
       <Quickest node={node} />
-      <Simulated node={node} />
       <OnMap id={node.id} />
       <Actions />
     </FormPage>

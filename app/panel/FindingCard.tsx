@@ -1,5 +1,5 @@
 /** One finding: what is, why it matters, what can be done about it at a press, and the way there. */
-import { useMemo } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import type { Finding } from '../../src/findings/finding.ts';
 import type { Proposal } from '../../src/findings/proposal.ts';
 import { proposalsFor } from '../../src/findings/propose.ts';
@@ -7,6 +7,7 @@ import { newName } from '../../src/words/canvas.ts';
 import { findingSentence } from '../../src/words/findings/index.ts';
 import { proposalLabel } from '../../src/words/proposals.ts';
 import { PANEL } from '../../src/words/screen.ts';
+import type { Sentence } from '../../src/words/sentence.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { type Assessment, useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
@@ -18,20 +19,30 @@ export function FindingCard({ finding }: { finding: Finding }) {
   const assessment = useAssessment();
   const game = useGame((state) => state.game);
   const stops = finding.level === 'stops';
-  const shown = finding.nodes.length + finding.links.length > 0;
   return (
-    <li className={stops ? 'finding finding-stops' : 'finding finding-look'}>
+    <Told finding={finding} sentence={findingSentence(game, finding)}>
+      <Mends assessment={assessment} finding={finding} main={stops} />
+    </Told>
+  );
+}
+
+interface ToldProps {
+  readonly finding: Pick<Finding, 'level' | 'nodes' | 'links'>;
+  readonly sentence: Sentence;
+  /** What can be done about it at a press. */
+  readonly children?: ReactNode;
+}
+
+export function Told({ finding: { level, nodes, links }, sentence, children }: ToldProps) {
+  return (
+    <li className={level === 'stops' ? 'finding finding-stops' : 'finding finding-look'}>
       <p>
-        <SentenceText sentence={findingSentence(game, finding)} />
+        <SentenceText sentence={sentence} />
       </p>
       <div className="finding-acts">
-        <Mends assessment={assessment} finding={finding} main={stops} />
-        {shown && (
-          <button
-            type="button"
-            className="button"
-            onClick={() => useView.getState().show(finding.nodes, finding.links)}
-          >
+        {children}
+        {nodes.length + links.length > 0 && (
+          <button type="button" className="button" onClick={() => useView.getState().show(nodes, links)}>
             {PANEL.show}
           </button>
         )}

@@ -1,11 +1,16 @@
-/** With nothing selected: what stops the game, what is worth a look, the order of play. */
+/** With nothing selected: what stops the game, what is worth a look, how long it takes, the order of play. */
+import { lazy, Suspense } from 'react';
 import { PANEL } from '../../src/words/screen.ts';
+import { useSimulation } from '../engine/simulation.ts';
 import { useAssessment } from '../store/assessment.ts';
 import { Findings } from './Findings.tsx';
 import { OrderOfPlay } from './OrderOfPlay.tsx';
 
+const LessonTime = lazy(() => import('./LessonTime.tsx'));
+
 export function Overview() {
-  const { game, findings } = useAssessment();
+  const { game, findings, measures } = useAssessment();
+  const { findings: timed } = useSimulation();
   return (
     <div className="panel-overview">
       {game.nodes.size === 0 ? (
@@ -13,7 +18,14 @@ export function Overview() {
       ) : (
         <>
           <Findings level="stops" findings={findings} />
-          <Findings level="look" findings={findings} />
+          <Findings level="look" findings={findings} timed={timed} />
+          {measures.solvable && (
+            <div className="panel-section panel-time">
+              <Suspense>
+                <LessonTime />
+              </Suspense>
+            </div>
+          )}
           <OrderOfPlay />
         </>
       )}

@@ -10,6 +10,7 @@ import { PAGE } from '../../src/words/screen.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { verdictOf, type Verdict as Words } from '../../src/words/verdict.ts';
 import { useFewest } from '../engine/fewest.ts';
+import { useSimulation } from '../engine/simulation.ts';
 import { type Assessment, useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
@@ -36,10 +37,12 @@ function withoutIt(assessment: Assessment, lifted: NodeId | undefined): Words | 
 export function Verdict() {
   const assessment = useAssessment();
   const fewest = useFewest();
+  const { figures, findings } = useSimulation();
+  const simulated = figures?.simulated;
   const lifted = useView((state) => state.lifted);
   const verdict = useMemo(
-    () => withoutIt(assessment, lifted) ?? verdictOf(assessment, fewest),
-    [assessment, fewest, lifted],
+    () => withoutIt(assessment, lifted) ?? verdictOf(assessment, fewest, { simulated, findings }),
+    [assessment, fewest, simulated, findings, lifted],
   );
   const refused = useGame((state) => state.refusal !== undefined);
   const news = useHeadNews().length > 0;

@@ -6,6 +6,9 @@ import type { Moment } from '../flow/card.ts';
 const HEAT_KEY = 'latchmap.heat';
 const PLAY_KEY = 'latchmap.play';
 
+/** What the overlay shows of each step: minutes by which the game ends sooner without it, or those that pupils wait meanwhile. */
+export type Reading = 'cost' | 'waiting';
+
 export interface ViewState {
   readonly nodes: ReadonlySet<NodeId>;
   readonly links: ReadonlySet<LinkId>;
@@ -13,6 +16,9 @@ export interface ViewState {
   readonly lifted: NodeId | undefined;
   /** Where the time goes, remembered between visits. */
   readonly heat: boolean;
+  readonly reading: Reading;
+  /** While the overlay is on: the chain that decides the end is drawn heavier. */
+  readonly chain: boolean;
   /** A lesson is played through under the map, remembered between visits. Of this and the overlay, one at a time. */
   readonly play: boolean;
   /** How things stand at the minute that is shown; undefined while none is. */
@@ -34,6 +40,8 @@ export interface ViewState {
   point(nodes: Iterable<NodeId>): void;
   lift(id: NodeId | undefined): void;
   setHeat(heat: boolean): void;
+  setReading(reading: Reading): void;
+  setChain(chain: boolean): void;
   /** Opening it puts back what is lifted; closing it brings the overlay back if that was on. */
   setPlay(play: boolean): void;
   setOpened(id: NodeId, opened: boolean): void;
@@ -50,6 +58,8 @@ export const useView = create<ViewState>()((set, get) => ({
   links: NONE,
   lifted: undefined,
   heat: remembered(HEAT_KEY) && !remembered(PLAY_KEY),
+  reading: 'cost',
+  chain: false,
   play: remembered(PLAY_KEY),
   moments: undefined,
   opened: NONE,
@@ -69,6 +79,8 @@ export const useView = create<ViewState>()((set, get) => ({
     set({ heat });
     remember(HEAT_KEY, heat);
   },
+  setReading: (reading) => set({ reading }),
+  setChain: (chain) => set({ chain }),
   setPlay(play) {
     set(
       play

@@ -6,8 +6,10 @@ import type { Finding } from './finding.ts';
 import { givenAway } from './given-away.ts';
 import { handOver } from './hand-over.ts';
 import { leadsNowhere } from './leads-nowhere.ts';
+import { moreTeamsThanPupils } from './more-teams-than-pupils.ts';
 import { needTooLarge } from './need-too-large.ts';
 import { neverReached } from './never-reached.ts';
+import { noMinutes } from './no-minutes.ts';
 import { noPrize } from './no-prize.ts';
 import { nothingOpens } from './nothing-opens.ts';
 import { parts } from './parts.ts';
@@ -35,6 +37,8 @@ export const RULES = [
   leadsNowhere,
   unknownType,
   neverReached,
+  noMinutes,
+  moreTeamsThanPupils,
 ] as const;
 
 /** All findings of a game: what stops it first, each group in the order of the rules. */

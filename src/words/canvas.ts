@@ -2,7 +2,7 @@
 import type { GameNode, Kind } from '../game/model.ts';
 import type { Caption, Note } from '../map/layout.ts';
 import { kindName, kindOf, kindPlural } from './kinds.ts';
-import { count, list, minutes } from './numbers.ts';
+import { count, minutes } from './numbers.ts';
 
 const CAPTIONS: Readonly<Record<Caption, string>> = {
   tables: 'On the tables from the start',
@@ -60,16 +60,7 @@ export const FOLDING = { foldUp: (name: string) => `Fold up ${name}` };
 
 export const HEAT = {
   show: 'Show where the time goes',
-  title: 'Where the time goes',
-  hide: 'Hide where the time goes',
-  legend: 'what each step adds to the end',
-  none: 'nothing to show until the game can be won',
   minutes: (value: number) => minutes(value),
-  /** The end of the scale. */
-  most: (value: number) => `${value} min`,
-  /** Steps that take exactly as long beside it, by their number in the order of play. */
-  onlyWith: (numbers: readonly number[]) =>
-    numbers.length === 0 ? 'only with others' : `only with ${list(numbers.map(String))}`,
 };
 
 export const ZOOM = {
@@ -107,6 +98,7 @@ export function spokenName(
     readonly holds: string | undefined;
     readonly state: string | undefined;
     readonly time: string | undefined;
+    readonly inChain: boolean;
     readonly pinned: boolean;
   },
 ): string {
@@ -124,6 +116,7 @@ export function spokenName(
     told.holds,
     told.state,
     told.time,
+    told.inChain ? 'decides the end' : undefined,
     node.leftOut === true ? 'not today' : undefined,
     node.decoy === true ? 'red herring' : undefined,
     told.pinned ? 'pinned' : undefined,

@@ -20,6 +20,8 @@ export interface ArrowScene {
   readonly hovered: LinkId | undefined;
   /** Arrows that a finding which stops the game speaks of. */
   readonly stopping: ReadonlySet<LinkId>;
+  /** What follows each thing on the chain that decides the end, while that is shown. */
+  readonly chain?: ReadonlyMap<NodeId, NodeId> | undefined;
   /** Drawn elsewhere while one of their ends is dragged. */
   readonly without: ReadonlySet<NodeId> | undefined;
 }
@@ -38,6 +40,7 @@ export function arrowsOf(scene: ArrowScene): readonly Arrow[] {
 function weightOf(scene: ArrowScene, id: LinkId, from: NodeId, to: NodeId): Weight {
   if (scene.selectedLinks.has(id)) return 'picked';
   if (scene.stopping.has(id)) return 'stops';
+  if (scene.chain?.get(from) === to) return 'chain';
   if (scene.hovered === id || scene.selectedNodes.has(from) || scene.selectedNodes.has(to)) return 'dark';
   const out = isLeftOut(scene.game, from) || isLeftOut(scene.game, to);
   const { pale, moment } = scene.looks.get(from) ?? {};

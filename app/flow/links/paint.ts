@@ -6,7 +6,7 @@ const HEAD = 8;
 const HEAD_SIDE = 4.5;
 const CASING = 3;
 
-export type Weight = 'plain' | 'dark' | 'picked' | 'pale' | 'stops';
+export type Weight = 'plain' | 'dark' | 'chain' | 'picked' | 'pale' | 'stops';
 
 export interface Arrow {
   readonly route: Route;
@@ -20,6 +20,7 @@ export interface Inks {
   readonly mat: string;
   readonly plain: string;
   readonly dark: string;
+  readonly chain: string;
   readonly pale: string;
   readonly picked: string;
   readonly stops: string;
@@ -33,6 +34,7 @@ export function inksOf(element: Element): Inks {
     mat: read('--mat'),
     plain: read('--ink-2'),
     dark: read('--ink'),
+    chain: read('--ink'),
     pale: read('--ink-3'),
     picked: read('--act'),
     stops: read('--stop'),
@@ -40,8 +42,15 @@ export function inksOf(element: Element): Inks {
   };
 }
 
-const WIDTH: Readonly<Record<Weight, number>> = { plain: 1.5, dark: 1.9, picked: 2.5, pale: 1.2, stops: 3 };
-const ORDER: readonly Weight[] = ['pale', 'plain', 'dark', 'stops', 'picked'];
+const WIDTH: Readonly<Record<Weight, number>> = {
+  plain: 1.5,
+  dark: 1.9,
+  chain: 4.5,
+  picked: 2.5,
+  pale: 1.2,
+  stops: 3,
+};
+const ORDER: readonly Weight[] = ['pale', 'plain', 'dark', 'chain', 'stops', 'picked'];
 
 interface Shape {
   readonly line: Path2D;

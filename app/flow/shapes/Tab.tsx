@@ -1,4 +1,4 @@
-/** The small tab on a thing: what it adds to the end, with which others it ties, or how it stands at the minute that is shown. */
+/** The small tab on a thing: the minutes that the overlay gives it, or how it stands at the minute that is shown. */
 
 import { type TextStyle, textWidth } from '../../../src/type/text.ts';
 import type { Heat, Look } from '../card.ts';
@@ -7,8 +7,7 @@ import { inkOn, shade } from '../scale.ts';
 /** Paint for what is tinted: undefined where nothing is. */
 export function heatPaint(heat: Heat | undefined): { background: string; color: string } | undefined {
   if (!heat) return undefined;
-  const share = heat.share ?? 0;
-  return { background: shade(share), color: inkOn(share) };
+  return { background: shade(heat.share), color: inkOn(heat.share) };
 }
 
 const TYPE: TextStyle = { size: 12.5, weight: 'strong', family: 'words' };

@@ -19,3 +19,8 @@ export const TIMED_RULES = [
 export function timedFindings(figures: Figures): TimedFinding[] {
   return TIMED_RULES.flatMap((rule): readonly TimedFinding[] => rule.find(figures));
 }
+
+/** Whether it rests on the costs of steps, which take longer to work out than the rest. */
+export function isLateFinding({ code }: TimedFinding): boolean {
+  return code === 'needlessStep';
+}

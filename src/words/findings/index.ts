@@ -5,6 +5,7 @@ import { type Say, sayer, sentence } from '../say.ts';
 import type { Sentence } from '../sentence.ts';
 import { needTooLarge, neverReached, nothingOpens, prizeOutOfReach, ring } from './blocked.ts';
 import { codeDisagrees, codeUnknown, parts, sameCode, sourcesDisagree, unknownType } from './codes.ts';
+import { moreTeamsThanPupils, noMinutes } from './lesson.ts';
 import { givenAway, handOver, leadsNowhere, noPrize, prizeGivenAway } from './surplus.ts';
 import type { Told } from './told.ts';
 
@@ -42,6 +43,10 @@ function tell(finding: Finding, say: Say): Told {
       return unknownType(finding, say);
     case 'neverReached':
       return neverReached(finding, say);
+    case 'noMinutes':
+      return noMinutes();
+    case 'moreTeamsThanPupils':
+      return moreTeamsThanPupils(finding);
   }
 }
 

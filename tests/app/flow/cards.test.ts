@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cardsOf, noCards, type Scene } from '../../../app/flow/cards.ts';
 import { arrowsOf } from '../../../app/flow/links/arrows.ts';
-import { fallenWith, heatOf, looksOf } from '../../../app/flow/looks.ts';
+import { fallenWith, looksOf } from '../../../app/flow/looks.ts';
 import { assess } from '../../../src/findings/assess.ts';
 import type { Edit } from '../../../src/game/edits/edit.ts';
 import { applyEdits } from '../../../src/game/edits/index.ts';
@@ -118,7 +118,8 @@ test('a lock that nothing opens cannot be opened, and what it wants is not lifte
 const looksAt = (of: Game, lifted?: NodeId) => {
   const assessment = assess(of);
   const fallen = fallenWith(assessment, lifted);
-  return looksOf({ assessment, heat: heatOf(assessment), fallen }, new Map());
+  const heat = new Map([['sum', { share: 1, text: '5.5 min' }]]);
+  return looksOf({ assessment, heat, fallen }, new Map());
 };
 
 test('while a thing is lifted, what falls with it has no colour of the time', () => {
@@ -154,11 +155,15 @@ test('a lock on a box that is left out, and the arrow to it, are out as the box 
   expect(arrows.map(({ weight }) => weight).sort()).toEqual(['pale', 'plain']);
 });
 
-test('the overlay tells the engine’s minutes, and nothing where nothing is added', () => {
+test('what decides the end is drawn heavier, and what falls with a lifted thing is not', () => {
   const assessment = assess(game);
-  const heat = heatOf(assessment);
-  const index = assessment.network.index.get('sum') ?? -1;
-  expect(assessment.measures.drag[index]).toBeCloseTo(5.5);
-  expect(heat.get('sum')?.text).toBe('5.5 min');
-  expect(heat.has('note')).toBe(false);
+  const fallen = fallenWith(assessment, 'note');
+  const chain = new Set(['sill', 'sum']);
+  const of = (lifted: ReadonlySet<NodeId>) =>
+    looksOf({ assessment, heat: undefined, fallen: lifted, chain }, new Map());
+  const card = cardsOf({ ...scene, looks: of(new Set()) }, noCards).byId.get('sum');
+  expect(card?.className).toContain('flow-chain');
+  expect(card?.ariaLabel).toContain('decides the end');
+  expect(of(new Set()).get('note')?.inChain).toBe(false);
+  expect(of(fallen).get('sum')?.inChain).toBe(false);
 });

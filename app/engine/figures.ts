@@ -1,0 +1,73 @@
+/** What the simulation computes, in the worker or, where none runs, on the page: figures, better and more of them after fewer. */
+import { criticalChain } from '../../src/engine/critical-chain.ts';
+import { Batch } from '../../src/engine/simulation/batch.ts';
+import type { Clock } from '../../src/engine/simulation/clock.ts';
+import { type Figures, WAYS } from '../../src/engine/simulation/figures.ts';
+import { type Rules, statedRules } from '../../src/engine/simulation/rules.ts';
+import { timedFindings } from '../../src/findings/timed/index.ts';
+import type { TimedFinding } from '../../src/findings/timed/timed-finding.ts';
+import { hintsAsked } from './hints-asked.ts';
+
+/** Numbers of runs. */
+export interface Effort {
+  /** Of the first answer. */
+  readonly coarse: number;
+  readonly runs: number;
+}
+
+export const IN_A_WORKER: Effort = { coarse: 200, runs: 2_000 };
+/** The page may not stand still, and is slowed down all the while. */
+export const ON_THE_PAGE: Effort = { coarse: 100, runs: 500 };
+
+export interface FiguresAnswer {
+  readonly figures: Omit<Figures, 'clock'>;
+  readonly findings: readonly TimedFinding[];
+}
+
+/** Nodes that are played between two looks for a newer question. */
+const NODES_AT_A_TIME = 2_000;
+
+/** Answers to one question about a game that can be won. Undefined: nothing new yet, and who works may breathe. */
+export function* figuresOf(clock: Clock, { coarse, runs }: Effort): Generator<FiguresAnswer | undefined> {
+  const rules = statedRules(clock);
+  const batch = new Batch(clock, rules);
+  const answer = (figures: Figures): FiguresAnswer => {
+    const { clock: _, ...told } = figures;
+    return { figures: told, findings: timedFindings(figures) };
+  };
+
+  yield* played(batch, clock, rules, coarse);
+  const nothingMore = { costs: undefined, byHints: undefined, byChoosing: undefined };
+  const chain = criticalChain(clock.network);
+  yield answer({ clock, simulated: batch.result(), coarse: true, chain, ...nothingMore });
+  yield* played(batch, clock, rules, runs - coarse);
+  const simulated = batch.result();
+  const fine: Figures = { clock, simulated, coarse: false, chain, ...nothingMore };
+  yield answer(fine);
+
+  const chances: number[] = [simulated.inTime];
+  for (let hints = 1; hints <= hintsAsked(clock); hints++) {
+    // Whoever gives hints looks after all teams.
+    const given: Rules = { ...rules, hints, teams: clock.lesson.teams };
+    chances.push(yield* chance(clock, given, Math.ceil(runs / clock.lesson.teams)));
+  }
+  yield answer({ ...fine, byHints: chances });
+
+  const byChoosing: number[] = [simulated.inTime];
+  for (const choosing of WAYS.slice(1)) byChoosing.push(yield* chance(clock, { ...rules, choosing }, runs));
+  yield answer({ ...fine, byHints: chances, byChoosing });
+}
+
+function* chance(clock: Clock, rules: Rules, runs: number): Generator<undefined, number> {
+  const batch = new Batch(clock, rules);
+  yield* played(batch, clock, rules, runs);
+  return batch.result().inTime;
+}
+
+function* played(batch: Batch, clock: Clock, rules: Rules, runs: number): Generator<undefined> {
+  const atATime = Math.max(1, Math.floor(NODES_AT_A_TIME / (clock.network.size * rules.teams + 1)));
+  for (let left = runs; left > 0; left -= atATime) {
+    batch.run(Math.min(left, atATime));
+    yield undefined;
+  }
+}

@@ -1,0 +1,113 @@
+/**
+ * Asks how lessons with the open game go, anew after each edit that counts for it. A newer question ends the older one. A worker answers;
+ * where a browser, or a school's rules for it, refuse workers, the page does, from fewer runs.
+ */
+import { type Clock, clockOf } from '../../src/engine/simulation/clock.ts';
+import { isLateFinding } from '../../src/findings/timed/index.ts';
+import type { TimedFinding } from '../../src/findings/timed/timed-finding.ts';
+import type { Game } from '../../src/game/model.ts';
+import { currentAssessment } from '../store/assessment.ts';
+import { useGame } from '../store/game.ts';
+import { type FiguresAnswer, figuresOf, ON_THE_PAGE } from './figures.ts';
+import { inSlices } from './in-slices.ts';
+import { sameClock } from './same-clock.ts';
+import { NOTHING_SIMULATED, useSimulated } from './simulation.ts';
+
+export interface SimulationQuestion {
+  readonly ticket: number;
+  readonly clock: Clock;
+}
+
+export interface SimulationAnswer {
+  readonly ticket: number;
+  /** Undefined: it cannot be worked out. */
+  readonly answer: FiguresAnswer | undefined;
+}
+
+/** Of the page, which also has frames to draw. */
+const SLICE = 5;
+
+function startWorker(): Worker | undefined {
+  try {
+    return new Worker(new URL('./simulation.worker.ts', import.meta.url), { type: 'module' });
+  } catch {
+    return undefined;
+  }
+}
+
+/** What a later edit has not taken away. */
+function stillThere(findings: readonly TimedFinding[], { nodes }: Game): readonly TimedFinding[] {
+  return findings.filter((finding) => finding.nodes.every((id) => nodes.has(id)));
+}
+
+/** Starts asking; called once. */
+export function startSimulating(): void {
+  let worker = startWorker();
+  let ticket = 0;
+  let asked: Clock | undefined;
+  /** Of the game last asked about. */
+  let id: string | undefined;
+  let stopPage = (): void => undefined;
+
+  const hear = (answer: FiguresAnswer | undefined) => {
+    if (!asked) return;
+    if (!answer) return useSimulated.setState(NOTHING_SIMULATED);
+    const figures = { clock: asked, ...answer.figures };
+    const known = useSimulated.getState();
+    // What rests on the costs stands until there are new ones, as these do.
+    const late = figures.costs ? [] : known.findings.filter(isLateFinding);
+    useSimulated.setState({
+      figures,
+      complete: figures.costs ? figures : known.complete,
+      isOld: false,
+      findings: [...answer.findings, ...late],
+    });
+  };
+  const put = (clock: Clock) => {
+    stopPage();
+    if (worker) return worker.postMessage({ ticket, clock } satisfies SimulationQuestion);
+    const own = ticket;
+    stopPage = inSlices(figuresOf(clock, ON_THE_PAGE), {
+      hear: (answer) => own === ticket && hear(answer),
+      fail: () => own === ticket && hear(undefined),
+      length: SLICE,
+    });
+  };
+  const end = () => {
+    ticket += 1;
+    asked = undefined;
+    stopPage();
+    worker?.postMessage(undefined);
+    if (useSimulated.getState() !== NOTHING_SIMULATED) useSimulated.setState(NOTHING_SIMULATED, true);
+  };
+  const consider = () => {
+    const { game, network, measures } = currentAssessment();
+    const { provenance } = useGame.getState();
+    if (!measures.solvable || provenance.id !== id) end();
+    id = provenance.id;
+    if (!measures.solvable) return;
+    const clock = clockOf(game, network);
+    if (asked && sameClock(asked, clock)) return;
+    ticket += 1;
+    asked = clock;
+    const { figures, findings } = useSimulated.getState();
+    if (figures) useSimulated.setState({ isOld: true, findings: stillThere(findings, game) });
+    put(clock);
+  };
+
+  if (worker) {
+    worker.onmessage = ({ data }: MessageEvent<SimulationAnswer>) => {
+      if (data.ticket === ticket) hear(data.answer);
+    };
+    worker.onerror = () => {
+      worker = undefined;
+      if (asked) put(asked);
+    };
+  }
+  useGame.subscribe((now, before) => {
+    const { nodes, links, head } = before.game;
+    if (now.game.nodes !== nodes || now.game.links !== links || now.game.head !== head) consider();
+    else if (now.provenance.id !== before.provenance.id) consider();
+  });
+  consider();
+}

@@ -1,0 +1,59 @@
+/** Where the time goes: two readings of simulated lessons, and the chain that decides the end. */
+import type { Figures } from '../../src/engine/simulation/figures.ts';
+import type { NodeId } from '../../src/game/model.ts';
+import { HEAT } from '../../src/words/canvas.ts';
+import { figuresWithCosts, type SimulationState } from '../engine/simulation.ts';
+import type { Reading } from '../store/view.ts';
+import type { Heat } from './card.ts';
+import { scaleEnd } from './scale.ts';
+
+/** What one reading shows. */
+export interface HeatShown {
+  readonly figures: Figures;
+  /** Of the game before the last change. */
+  readonly isOld: boolean;
+  /** Minutes at the right end of the scale; undefined when no step has any. */
+  readonly end: number | undefined;
+  /** The step with most of them. */
+  readonly most: number | undefined;
+  readonly heat: ReadonlyMap<NodeId, Heat>;
+}
+
+/** Of less nothing is shown: three seconds. */
+const LEAST = 0.05;
+/** Old figures keep to the pale end of the scale. */
+const PALE = 1 / 3;
+
+/** Undefined: nothing of it is known yet. */
+export function heatOf(simulation: SimulationState, reading: Reading): HeatShown | undefined {
+  const shown = reading === 'cost' ? figuresWithCosts(simulation) : simulation.figures && simulation;
+  if (!shown?.figures) return undefined;
+  const { figures, isOld } = shown;
+  const values = reading === 'cost' ? figures.costs?.minutes : figures.simulated.idleWhile;
+  if (!values) return undefined;
+  const largest = values.reduce((a, b) => Math.max(a, b), 0);
+  const some = largest >= LEAST;
+  const most = some ? values.indexOf(largest) : undefined;
+  const end = some ? scaleEnd(largest) : undefined;
+  const heat = new Map<NodeId, Heat>();
+  figures.clock.network.ids.forEach((id, i) => {
+    const value = values[i] ?? 0;
+    if (end === undefined || value < LEAST) return;
+    heat.set(id, { share: (value / end) * (isOld ? PALE : 1), text: HEAT.minutes(value) });
+  });
+  return { figures, isOld, end, most, heat };
+}
+
+/** The steps that decide the end, and for each thing on the way to it what follows there. */
+export interface ChainShown {
+  readonly steps: ReadonlySet<NodeId>;
+  readonly next: ReadonlyMap<NodeId, NodeId>;
+}
+
+export function chainOf({ figures }: SimulationState): ChainShown | undefined {
+  if (!figures) return undefined;
+  const { ids, isStep } = figures.clock.network;
+  const nodes = Array.from(figures.chain);
+  const next = new Map(nodes.slice(1).map((node, i) => [ids[nodes[i] ?? 0] ?? '', ids[node] ?? '']));
+  return { steps: new Set(nodes.filter((node) => isStep[node] === 1).map((node) => ids[node] ?? '')), next };
+}

@@ -1,0 +1,85 @@
+/** What the panel says of how long a game takes: every figure from simulated lessons. */
+import type { Figures } from '../engine/simulation/figures.ts';
+import { waitersWhile } from '../findings/timed/waiters.ts';
+import type { Game } from '../game/model.ts';
+import { lessonsFinish, shareInTen, spreadInTen } from './chance.ts';
+import { pupilsWait, whileWorked } from './findings/timed.ts';
+import { count, lessonInWords, list, minutesInWords } from './numbers.ts';
+import { sayer, sentence } from './say.ts';
+import type { Sentence } from './sentence.ts';
+
+export const LESSON_TIME = {
+  title: 'How long it takes',
+  lesson: (minutes: number) => `lesson: ${lessonInWords(minutes)}`,
+  working: 'It is being worked out.',
+  old: 'From before the change; it is being worked out anew.',
+  byHints: 'In time, by the hints that a team gets',
+  hints: (n: number) => (n === 0 ? 'no hint' : count(n, 'hint')),
+  pending: '…',
+};
+
+/** A figure of minutes between others of its kind, without its unit: whole from ten on. */
+function figure(minutes: number): string {
+  const tenths = Math.round(minutes * 10) / 10;
+  return String(tenths < 10 ? tenths : Math.round(minutes));
+}
+
+/** "About 8 lessons in 10 finish before the bell." */
+export function chanceSentence({ simulated }: Figures): string {
+  const words = lessonsFinish(simulated.inTime);
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)} before the bell.`;
+}
+
+/** "Mostly between 24 and 33 minutes, half by 28." Eight lessons in ten lie between the two. */
+export function rangeSentence({ simulated: { p10, median, p90 } }: Figures): string {
+  const [low, high] = [figure(p10), figure(p90)];
+  if (low === high) return `Nearly always ${minutesInWords(median)}.`;
+  return `Mostly between ${low} and ${minutesInWords(p90)}, half by ${figure(median)}.`;
+}
+
+export function hintsCell(share: number): string {
+  return shareInTen(share);
+}
+
+/** By the ways in which a team may choose what it does next. */
+export function choosingSentence(shares: readonly number[]): string {
+  const words = spreadInTen(shares);
+  return words.startsWith('between')
+    ? `${words.charAt(0).toUpperCase()}${words.slice(1)}, depending on how a team goes about it: whatever lies nearest, locks first, or the newest thing first.`
+    : `However a team goes about it – whatever lies nearest, locks first, or the newest thing first – it is ${words}.`;
+}
+
+/** How long a pupil has nothing to do, and while what. */
+export function waitingSentence(game: Game, figures: Figures): Sentence {
+  const { simulated, clock } = figures;
+  const each = simulated.idle / simulated.team;
+  const most = simulated.idleWhile.reduce(
+    (best, value, i) => (value > (simulated.idleWhile[best] ?? 0) ? i : best),
+    0,
+  );
+  if (each * 60 < 1 || !simulated.idleWhile[most]) return ['Nobody has to wait.'];
+  const step = clock.network.ids[most] ?? '';
+  return sentence(
+    `A pupil waits ${minutesInWords(each)} in all, most of it `,
+    whileWorked(sayer(game), step),
+    `: then ${pupilsWait(waitersWhile(figures, most), simulated.team)}.`,
+  );
+}
+
+/** How it was worked out, in one sentence. */
+export function methodSentence(game: Game, { simulated, clock }: Figures): string {
+  const { lesson, network, shared, checked } = clock;
+  const say = sayer(game);
+  const things = network.ids.filter((_, i) => (shared[i] ?? 0) > 0 && lesson.teams > 1);
+  const shares = things.length > 0 ? [`share ${list(things.map((id) => plainName(say.name(id))))}`] : [];
+  const checks = checked.some((one) => one === 1)
+    ? [`wait for ${count(lesson.adults, 'adult')} to check`]
+    : [];
+  const together = [...shares, ...checks];
+  const who = together.length > 0 ? `${count(lesson.teams, 'team')} that ${list(together)}` : 'a team';
+  return `Worked out from ${simulated.runs.toLocaleString('en')} simulated lessons, each step taking a time between its estimates, ${who} of ${count(simulated.team, 'pupil')} taking up whatever can be done, without hints.`;
+}
+
+function plainName(name: Sentence): string {
+  return name.map((part) => (typeof part === 'string' ? part : 'text' in part ? part.text : '')).join('');
+}
