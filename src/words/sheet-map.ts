@@ -71,6 +71,11 @@ export function positionOf(at: readonly number[], source: string, isFirst: boole
   return `${word}${list(at.map(String))}: ${source}${isLast ? '' : ','}`;
 }
 
+/** At the end of what is told where there is no room for all. */
+export function moreTold(more: number): string {
+  return `and ${more} more: see the order of play`;
+}
+
 /** Where a key lies: 'in Miller’s satchel'. */
 export function inHolder(holder: string | undefined, where: string | undefined): string {
   if (holder === undefined) return where === undefined ? '' : `on ${where}`;

@@ -154,5 +154,20 @@ export const HARD_GAMES: readonly (readonly [what: string, game: () => Game])[] 
   ],
 ];
 
+/** One puzzle, and one lock, that so many clues lead to. */
+export function manyInputs(count: number): Game {
+  return gameOf(
+    [
+      ...numbers(count / 2).map((i): NodeDraft => ({ id: `p${i}`, kind: 'place', name: `Corner ${i}` })),
+      ...numbers(count).map((i) => clue(i, `p${i % (count / 2)}`)),
+      { id: 'sum', kind: 'puzzle', name: 'Sum', answer: '4728' },
+      { id: 'chest', kind: 'container', name: 'Chest' },
+      lock('wheels', 'chest'),
+      { id: 'win', kind: 'prize', name: 'Win', in: 'chest' },
+    ],
+    [...numbers(count).flatMap((i) => [`c${i}>sum`, `c${i}>wheels`]), 'sum>wheels'],
+  );
+}
+
 /** Of three thousand things and more. */
 export const veryLargeGame = (): Game => randomPageGame(3, { steps: 1350 });

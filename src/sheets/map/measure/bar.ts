@@ -7,6 +7,7 @@ import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
 import { ENDS_APART } from '../measured.ts';
 import { answerLines, givesLines, glanceWidth } from './answer.ts';
+import { cappedLines } from './capped.ts';
 import { type BarFigure, stacked } from './figure.ts';
 import { broken, type Line, notePieces, stepPiece, textLines } from './pieces.ts';
 import { puzzleLines } from './told.ts';
@@ -42,7 +43,7 @@ export function barFigure(
     width - pad - type.circle - 1.3 * type.gap - pad < NARROW * size ||
     pieces(facts, id, beside, type) > pieces(facts, id, width - (INDENT + 1) * pad, type);
   const belowX = isNarrow ? INDENT * pad : x;
-  const lines = belowLines(facts, id, width - belowX - pad, type, told);
+  const lines = belowLines(facts, id, width - belowX - pad, type, told, names.length);
   const first = pad + Math.max(type.circle, type.line) / 2;
   const under = first + (names.length - 0.5) * type.line;
   const top = isNarrow ? Math.max(under, pad + type.circle + 0.1 * size) : under;
@@ -84,13 +85,27 @@ export function barWidthFor(facts: Facts, id: NodeId, size: number): number {
 }
 
 /** Answer, minutes, what it needs, what it leads to. */
-function belowLines(facts: Facts, id: NodeId, width: number, type: Type, told: readonly Told[]): Line[] {
+function belowLines(
+  facts: Facts,
+  id: NodeId,
+  width: number,
+  type: Type,
+  told: readonly Told[],
+  above: number,
+): Line[] {
   const remarks = [...facts.remarks(id), ...(facts.isReached(id) ? [] : [NOTES.neverReached])];
-  const inOrder = [...told].sort((a, b) => Number(a.otherEnd === 'to') - Number(b.otherEnd === 'to'));
-  return [
+  const lines = [
     ...givesLines(facts, id, width, type),
     ...broken(notePieces(facts.minutes(id), remarks, id, width, type), width),
-    ...puzzleLines(facts, inOrder, id, width, type),
+  ];
+  const isInput = ({ otherEnd }: Told) => otherEnd === 'from';
+  const tellings = (some: readonly Told[]) =>
+    puzzleLines(facts, [...some.filter(isInput), ...some.filter((one) => !isInput(one))], id, width, type);
+  // What it leads to matters most where not all can be told.
+  const byWeight = [...told.filter((one) => !isInput(one)), ...told.filter(isInput)];
+  return [
+    ...lines,
+    ...cappedLines(byWeight, tellings, { of: id, width, beside: above + lines.length }, type),
   ];
 }
 

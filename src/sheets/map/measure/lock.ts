@@ -4,6 +4,7 @@ import { moved, rectangle } from '../../marks.ts';
 import { lockSign } from '../../signs.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
+import { cappedLines } from './capped.ts';
 import { stacked } from './figure.ts';
 import {
   continuedBackwards,
@@ -136,7 +137,11 @@ function plateLines(
   ];
   const set = isLeft && isBeside ? continuedBackwards : continuedWith;
   const lines = set(settingLines(facts, id, told, width, type), pieces, width);
-  const positions = positionLines(facts, id, others, room, type);
-  const tellings = [...positions.lines, ...plainLines(facts, id, positions.others, room, type)];
+  const tellingLines = (some: readonly Told[]) => {
+    const leftOut = others.filter((one) => !some.includes(one));
+    const positions = positionLines(facts, id, some, leftOut, room, type);
+    return [...positions.lines, ...plainLines(facts, id, positions.others, room, type)];
+  };
+  const tellings = cappedLines(others, tellingLines, { of: id, width: room, beside: lines.length }, type);
   return isBeside ? { lines, below: tellings } : { lines: [], below: [...lines, ...tellings] };
 }

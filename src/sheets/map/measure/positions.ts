@@ -14,24 +14,29 @@ interface Positions {
   readonly others: readonly Told[];
 }
 
-/** 'position 1: Cube scrap (Lens tin), 2: step 7'. No lines for a lock whose code comes whole. */
+/** 'position 1: Cube scrap (Lens tin), 2: step 7'. `leftOut`: told at the lock, and no room to say it. No lines for a lock whose code comes whole. */
 export function positionLines(
   facts: Facts,
   lock: NodeId,
   told: readonly Told[],
+  leftOut: readonly Told[],
   width: number,
   type: Type,
 ): Positions {
-  const parts = (facts.locks.get(lock)?.openers ?? []).flatMap(({ node, at }) => (at ? [{ node, at }] : []));
+  const from = (some: readonly Told[], node: NodeId) =>
+    some.find(({ other, otherEnd }) => other === node && otherEnd === 'from');
+  const parts = (facts.locks.get(lock)?.openers ?? []).flatMap(({ node, at }) =>
+    at && !from(leftOut, node) ? [{ node, at }] : [],
+  );
   const said = new Set<Told>();
   const pieces = parts.flatMap(({ node, at }, i) => {
-    const one = told.find(({ other, otherEnd }) => other === node && otherEnd === 'from');
+    const one = from(told, node);
     if (one) said.add(one);
     const number = facts.number(node);
     const name = number > 0 ? stepNumbers([number]) : facts.name(node);
     const holder = number > 0 || !one ? undefined : facts.holderName(node);
-    const from = source(0, name, holder, 0, one?.elsewhere && elsewhere(one.elsewhere));
-    const text = positionOf(at, from, i === 0, i === parts.length - 1);
+    const giver = source(0, name, holder, 0, one?.elsewhere && elsewhere(one.elsewhere));
+    const text = positionOf(at, giver, i === 0, i === parts.length - 1);
     const look = one
       ? ({ role: 'reference', of: lock, links: [one.link] } as const)
       : ({ role: 'note', of: lock } as const);
