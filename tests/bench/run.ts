@@ -1,19 +1,36 @@
 /**
  * npm run bench: how long everything takes, on games of three sizes, beside general-purpose libraries on the same questions; then
- * how long printed and tidied maps take. With --maps the latter alone.
+ * simulated lessons, beside the same on objects and lists; then how long printed and tidied maps take. With --simulation or --maps
+ * these alone.
  */
 import loadHighs from 'highs';
 import { arrangementTable } from './arrangement-rows.ts';
 import { ENGINE_ROWS } from './engine-rows.ts';
 import { FINDING_ROWS } from './finding-rows.ts';
 import { lessonGame } from './games.ts';
+import { SIMULATION_ROWS } from './simulation-rows.ts';
 import { solverRows } from './solver-rows.ts';
 import { tableOf } from './table.ts';
 
-if (!process.argv.includes('--maps')) {
-  const games = [30, 300, 3000].map((size) => lessonGame(size));
-  const rows = [...ENGINE_ROWS, ...FINDING_ROWS, ...solverRows(await loadHighs())];
-  for (const line of tableOf(games, rows)) console.log(line);
+const TABLES = new Map<string, () => Promise<string[]> | string[]>([
+  [
+    'engine',
+    async () => {
+      const rows = [...ENGINE_ROWS, ...FINDING_ROWS, ...solverRows(await loadHighs())];
+      return tableOf(sized(30, 300, 3000), rows);
+    },
+  ],
+  ['simulation', () => tableOf(sized(60, 300, 3000), SIMULATION_ROWS)],
+  ['maps', arrangementTable],
+]);
+
+function sized(...sizes: readonly number[]) {
+  return sizes.map((size) => lessonGame(size));
+}
+
+const asked = [...TABLES.keys()].filter((name) => process.argv.includes(`--${name}`));
+for (const [name, table] of TABLES) {
+  if (asked.length > 0 && !asked.includes(name)) continue;
+  for (const line of await table()) console.log(line);
   console.log('');
 }
-for (const line of arrangementTable()) console.log(line);

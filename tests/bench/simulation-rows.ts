@@ -4,7 +4,7 @@ import { Batch } from '../../src/engine/simulation/batch.ts';
 import { type Clock, clockOf } from '../../src/engine/simulation/clock.ts';
 import { PLAIN } from '../../src/engine/simulation/rules.ts';
 import { plainGame, simulatePlainly } from '../reference/plain-simulation.ts';
-import { seededChance } from '../reference/seeded-chance.ts';
+import { quantileChance, seededChance } from '../reference/seeded-chance.ts';
 import type { Row } from './table.ts';
 
 const RUNS = 2000;
@@ -20,6 +20,15 @@ export const SIMULATION_ROWS: readonly Row[] = [
     task: (game) => {
       const plain = plainGame(game);
       return () => simulatePlainly(plain, seededChance(1), RUNS);
+    },
+  },
+  {
+    name: `on objects and lists, each quantile by a library, ${RUNS} runs`,
+    beside: `simulation, ${RUNS} runs`,
+    mostNodes: 60,
+    task: (game) => {
+      const plain = plainGame(game);
+      return () => simulatePlainly(plain, quantileChance(1), RUNS);
     },
   },
 ];

@@ -2,16 +2,30 @@
  * Chance for the plain simulation that owes nothing to the engine: another generator, and beta draws from two gamma draws
  * (Marsaglia and Tsang 2000, A Simple Method for Generating Gamma Variables, ACM TOMS 26) instead of a quantile.
  */
+import quantile from '@stdlib/stats-base-dists-beta-quantile';
 import type { Estimate } from '../../src/game/model.ts';
 import { seededRandom } from '../random-game.ts';
 import type { Chance } from './plain-simulation.ts';
 
 /** Each draw from numbers of its own, so that a run can be repeated with one step changed. */
 export function seededChance(seed: number): Chance {
+  return chanceBy(seed, betaPert);
+}
+
+/** The same with times by the quantiles of a general-purpose statistics library. */
+export function quantileChance(seed: number): Chance {
+  return chanceBy(seed, (random, { low, likely, high }) => {
+    if (low === high) return low;
+    const alpha = 1 + (4 * (likely - low)) / (high - low);
+    return low + (high - low) * quantile(random(), alpha, 6 - alpha);
+  });
+}
+
+function chanceBy(seed: number, time: (random: () => number, estimate: Estimate) => number): Chance {
   return {
     draw: (run, { id, estimate }) => {
       const key = [...id].reduce((sum, sign) => Math.imul(sum, 31) + (sign.codePointAt(0) ?? 0), 7);
-      return betaPert(seededRandom(mix(mix(seed, run), key)), estimate);
+      return time(seededRandom(mix(mix(seed, run), key)), estimate);
     },
     choose: (run, choice, open) => {
       const random = seededRandom(mix(mix(seed + 1, run), choice));

@@ -165,3 +165,52 @@ describe('teams that come at once to an adult', () => {
     expect(play(room).adult).toBeCloseTo((0.75 * teams * (teams - 1)) / 2, 9);
   });
 });
+
+describe('teams that wait twice', () => {
+  it.each([
+    [5, 1, 1],
+    [8, 2, 1],
+    [8, 3, 2],
+  ])('%i of them for %i lamps, then for %i adults who check', (teams, lamps, adults) => {
+    const room = lampRoom(teams, lamps, 2, SPREAD);
+    const nodes = room.nodes.map((node) => (node.id === 'read' ? { ...node, checked: true } : node));
+    const checked = { ...room, nodes, lesson: single(teams, { adults, checkMinutes: 2.5 }) };
+    const apart = play(checked, { teams, sharing: false, checking: false });
+    const together = play(checked);
+    const atLamp = served(
+      apart.ends.map((end) => end - 2),
+      2,
+      lamps,
+    );
+    const atDesk = served(atLamp.leaves, 2.5, adults);
+    expect(atDesk.waited).toBeGreaterThan(0);
+    expectEqual(together.ends, atDesk.leaves);
+    expect(together.queued('lamp')).toBeCloseTo(atLamp.waited, 5);
+    expect(together.adult).toBeCloseTo(atDesk.waited, 5);
+  });
+});
+
+describe('teams that are all stuck at once', () => {
+  it.each([
+    [3, 1],
+    [6, 1],
+    [6, 2],
+  ])('%i of them get hints from %i adults one after the other', (teams, adults) => {
+    const hintMinutes = 1.5;
+    const room: Room = {
+      nodes: [
+        { id: 'sum', kind: 'puzzle', ...fixed(9), hintAfter: 4 },
+        { id: 'win', kind: 'prize' },
+      ],
+      links: ['sum>win'],
+      lesson: single(teams, { adults, hintMinutes }),
+    };
+    expectEqual(play(room, { teams }).ends, new Array<number>(teams).fill(9));
+    const { leaves } = served(new Array<number>(teams).fill(4), hintMinutes, adults);
+    // Who has worked it out sooner than a hint would end it needs none.
+    expectEqual(
+      play(room, { teams, hints: 1 }).ends,
+      leaves.map((end) => Math.min(9, end)),
+    );
+  });
+});
