@@ -149,11 +149,9 @@ export function usualTime(kind: Kind): string {
   return `Empty: what is usual ${what[kind]}. ‘As a rule’ sets all three. Write 45 s, 1.5 or 1:30.`;
 }
 
-/** What a spread comes to: 'from 3 min to 10 min', 'always 5 min'. */
-export function spreadOf(low: number, high: number): string {
-  const from = minutes(low);
-  const to = minutes(high);
-  return from === to ? `always ${to}` : `${from} to ${to}`;
+/** What a spread comes to, its times written as in the boxes: '3 min to 10 min', 'always 5 min'. */
+export function spreadOf(low: string, high: string): string {
+  return low === high ? `always ${high}` : `${low} to ${high}`;
 }
 
 /** Where a lock's code comes from: 'comes from Read the tide table, all three'. `places` undefined: the whole code. */

@@ -5,6 +5,7 @@ import type { Estimate, GameNode } from '../../../src/game/model.ts';
 import { usualEstimate, widthOf, withWidth } from '../../../src/game/spread.ts';
 import { FORM, spreadOf } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
+import { typedMinutes } from '../minutes.ts';
 
 /** From end to end; an arrow key takes one of them. */
 const STEPS = 40;
@@ -23,6 +24,8 @@ export function Spread({ node }: { node: GameNode }) {
   // An undo or a typed time has the last word.
   const pulling = pull && same(pull.made, now) ? pull : undefined;
   const at = pulling?.at ?? Math.round(widthOf(now, usual) * STEPS);
+
+  const result = spreadOf(typedMinutes(now.low), typedMinutes(now.high));
 
   const move = (next: number) => {
     const from = pulling?.from ?? now;
@@ -43,7 +46,7 @@ export function Spread({ node }: { node: GameNode }) {
       <div className="spread-label">
         <label htmlFor={id}>{FORM.spread}</label>
         <span className="spread-minutes" aria-hidden="true">
-          {spreadOf(now.low, now.high)}
+          {result}
         </span>
       </div>
       <input
@@ -54,7 +57,7 @@ export function Spread({ node }: { node: GameNode }) {
         max={STEPS}
         step={1}
         value={at}
-        aria-valuetext={spreadOf(now.low, now.high)}
+        aria-valuetext={result}
         onPointerDown={grab}
         onChange={(event) => move(Number(event.target.value))}
         onBlur={() => {
