@@ -32,7 +32,9 @@ function planOf(game: Game, paper: PaperName, orientation: Orientation): MapPlan
 /** Of what stands by itself on the map and on the page too. */
 function sidesOnPage(plan: MapPlan): Map<NodeId, Side> {
   const trays = plan.pages.flatMap(({ parts }) => parts.flatMap((part) => part.trays));
-  return new Map(trays.map(({ tray, side }) => [tray.key, side]));
+  return new Map(
+    trays.flatMap(({ tray: { rows }, side }) => (rows[0]?.row === 'head' ? [[rows[0].id, side]] : [])),
+  );
 }
 
 function sidesOnScreen(game: Game): Map<NodeId, Side> {

@@ -7,9 +7,9 @@ import type { Part } from './part.ts';
 
 /** What stands by itself on the map and is in this tray: itself, or all that shares its caption. */
 function rootsOf({ rows }: Tray): NodeId[] {
-  const [head] = rows;
-  if (head?.row !== 'head') return [];
-  return [head.id, ...rows.flatMap((row) => (row.row === 'thing' && row.depth === 0 ? [row.id] : []))];
+  const [first] = rows;
+  if (first?.row === 'head') return [first.id];
+  return rows.flatMap((row) => (row.row === 'thing' ? [row.id] : []));
 }
 
 interface Home {
