@@ -2,7 +2,6 @@
 import { useId } from 'react';
 import { HEAT_LEGEND, heatSentence } from '../../src/words/heat.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
-import { Sign } from '../shell/signs.tsx';
 import { useAssessment } from '../store/assessment.ts';
 import { type Reading, useView } from '../store/view.ts';
 import type { HeatShown } from './heat.ts';
@@ -26,7 +25,9 @@ export default function HeatLegend({ shown }: { shown: HeatShown | undefined }) 
           title={HEAT_LEGEND.hide}
           onClick={() => setHeat(false)}
         >
-          <Sign name="close" />
+          <svg viewBox="0 0 16 16" aria-hidden="true">
+            <path d="M4 4l8 8M12 4l-8 8" />
+          </svg>
         </button>
       </div>
       <div className="heat-row">

@@ -30,7 +30,9 @@ const FINISH: Readonly<Record<Extreme, string>> = {
 /** "about 8 lessons in 10 finish". @param share 0 to 1 */
 export function lessonsFinish(share: number): string {
   const special = extreme(share);
-  return special ? FINISH[special] : `${about(share)} lessons in 10 finish`;
+  if (special) return FINISH[special];
+  const words = about(share);
+  return words === 'about 1' ? 'about 1 lesson in 10 finishes' : `${words} lessons in 10 finish`;
 }
 
 const SHARES: Readonly<Record<Extreme, string>> = {
@@ -54,5 +56,6 @@ export function spreadInTen(shares: readonly number[]): string {
   const low = shareInTen(Math.min(...shares));
   const high = shareInTen(Math.max(...shares));
   if (low === high) return low;
-  return `between ${low.replace('about ', '').replace(' in 10', '')} and ${high.replace('about ', '')}`;
+  const from = high.endsWith(' in 10') ? low.replace(' in 10', '') : low;
+  return `between ${from.replace('about ', '')} and ${high.replace('about ', '')}`;
 }

@@ -43,10 +43,6 @@ export function heatSentence(
     const sooner = minutesInWords(figures.costs?.minutes[most] ?? 0);
     return capital(sentence(say.name(step), ` costs most: the game ends ${sooner} sooner without it.`));
   }
-  return capital(
-    sentence(
-      whileWorked(say, step),
-      `, ${pupilsWait(waitersWhile(figures, most), figures.simulated.team)}, more than anywhere else.`,
-    ),
-  );
+  const wait = pupilsWait(waitersWhile(figures, most), figures.simulated.team);
+  return sentence('Waiting is longest ', whileWorked(say, step), `: ${wait}.`);
 }

@@ -44,9 +44,9 @@ export function hintsCell(share: number): string {
 /** By the ways in which a team may choose what it does next. */
 export function choosingSentence(shares: readonly number[]): string {
   const words = spreadInTen(shares);
-  return words.startsWith('between')
-    ? `${words.charAt(0).toUpperCase()}${words.slice(1)}, depending on how a team goes about it: whatever lies nearest, locks first, or the newest thing first.`
-    : `However a team goes about it – whatever lies nearest, locks first, or the newest thing first – it is ${words}.`;
+  const how = 'how a team goes about it: anything, locks, or the newest thing first.';
+  const first = `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  return words.startsWith('between') ? `${first}, depending on ${how}` : `${first}, no matter ${how}`;
 }
 
 /** How long a pupil has nothing to do, and while what. */
@@ -60,7 +60,7 @@ export function waitingSentence(game: Game, figures: Figures): Sentence {
   if (each * 60 < 1 || !simulated.idleWhile[most]) return ['Nobody has to wait.'];
   const step = clock.network.ids[most] ?? '';
   return sentence(
-    `A pupil waits ${minutesInWords(each)} in all, most of it `,
+    `A pupil waits ${minutesInWords(each)} in all, longest `,
     whileWorked(sayer(game), step),
     `: then ${pupilsWait(waitersWhile(figures, most), simulated.team)}.`,
   );

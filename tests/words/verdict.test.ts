@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fewestSteps } from '../../src/engine/fewest.ts';
 import type { Fewest } from '../../src/engine/measures.ts';
 import { assess } from '../../src/findings/assess.ts';
+import type { TimedFinding } from '../../src/findings/timed/timed-finding.ts';
 import { emptyGame, type Game } from '../../src/game/model.ts';
 import { MAX_MINUTES } from '../../src/game/schema.ts';
 import { type Part, plain, type Sentence } from '../../src/words/sentence.ts';
@@ -29,6 +30,77 @@ const spare: readonly Change[] = [
   { id: 'spare', kind: 'key', in: 'sill' },
   { id: 'sill', kind: 'place' },
 ];
+
+/** With what simulated lessons say. */
+function verdictIn(minutes: number, inTime: number, median: number, findings: readonly TimedFinding[] = []) {
+  const assessment = assess({ ...winnable(), head: { lesson: { minutes } } });
+  const { tone, first, second } = verdictOf(assessment, undefined, {
+    simulated: { inTime, median },
+    findings,
+  });
+  return { tone, text: plain(first), second: plain(second), topics: topics(first) };
+}
+
+describe('the verdict on simulated lessons', () => {
+  it('tells how many end in time, and leads to it', () => {
+    const { tone, text, topics: words } = verdictIn(40, 0.82, 12);
+    expect(tone).toBe('ok');
+    expect(text).toBe(
+      'It can be won. About 8 lessons in 10 finish before the bell. Without a hitch: 9.3 of 40 minutes. It has 4 steps.',
+    );
+    expect(words[0]).toBe('chance: About 8 lessons in 10 finish');
+  });
+
+  it('calls a game too long when fewer than half end in time, whatever the shortest time', () => {
+    const { tone, text } = verdictIn(10, 0.31, 12);
+    expect(tone).toBe('look');
+    expect(text).toBe(
+      'Too long for the lesson. It can be won, but only about 3 lessons in 10 finish before the bell. Without a hitch: 9.3 of 10 minutes. It has 4 steps.',
+    );
+  });
+
+  it('does not deny with the shortest time what some lessons do', () => {
+    expect(verdictIn(9, 0.31, 9.6).text).toBe(
+      'Too long for the lesson. It can be won, but only about 3 lessons in 10 finish before the bell. Half take 9.6 minutes or more. It has 4 steps.',
+    );
+    const often = verdictIn(9, 0.6, 8.8);
+    expect(often.tone).toBe('ok');
+    expect(often.text).toBe(
+      'It can be won. About 6 lessons in 10 finish before the bell. Half take 8.8 minutes or more. It has 4 steps.',
+    );
+    expect(verdictIn(3, 0, 9.6).text).toBe(
+      'Too long for the lesson. It can be won, but no lesson finishes before the bell: without a hitch it takes 9.3 minutes, and the lesson has 3 minutes. It has 4 steps.',
+    );
+  });
+
+  it('never says that it is too long and that half are in time', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.integer({ min: 1, max: 20 }),
+        (inTime, lesson) => {
+          const { tone, text } = verdictIn(lesson, inTime, 9);
+          expect(text.startsWith('Too long')).toBe(tone === 'look');
+          expect(tone === 'look').toBe(inTime < 0.5);
+          if (tone === 'look') expect(text).not.toMatch(/about [5-9] lessons|nearly all|all lessons/);
+          else expect(text).not.toMatch(/about [1-4] lessons|just under|hardly any|no lesson/);
+        },
+      ),
+      { seed: 7 },
+    );
+  });
+
+  it('counts their findings with the others', () => {
+    const tooLong: TimedFinding = {
+      code: 'tooLong',
+      level: 'look',
+      nodes: [],
+      links: [],
+      values: { inTime: 0.31, median: 12, lesson: 10 },
+    };
+    expect(verdictIn(10, 0.31, 12, [tooLong]).second).toBe('1 thing is worth a look.');
+  });
+});
 
 describe('the verdict', () => {
   it('on a game that can be won tells time and steps, and leads to them', () => {

@@ -2,7 +2,7 @@
 import type { TimedFinding, TimedFindingWith } from '../../findings/timed/timed-finding.ts';
 import type { Game, NodeId } from '../../game/model.ts';
 import { lessonsFinish } from '../chance.ts';
-import { count, lessonInWords, minutes, minutesInWords } from '../numbers.ts';
+import { count, lessonInWords, minutes, minutesInWords, minutesOf } from '../numbers.ts';
 import { capital, type Say, sayer, sentence } from '../say.ts';
 import type { Sentence } from '../sentence.ts';
 import type { Told } from './told.ts';
@@ -61,7 +61,7 @@ function oneAtATime({ values }: TimedFindingWith<'oneAtATime'>): Told {
     is: [
       all
         ? `There is never more than one thing to do at a time, for ${minutesInWords(end)}.`
-        : `For ${minutesInWords(alone)} of ${minutesInWords(end)} there is only one thing to do at a time.`,
+        : `For ${minutesOf(alone, end)} there is only one thing to do at a time.`,
     ],
     so: [`${count(team, 'pupil')} of a team cannot share out the work.`],
   };

@@ -1,0 +1,219 @@
+/** Findings from simulated lessons: for each the smallest game that shows it, and one that nearly does. */
+import { expect, test } from 'vitest';
+import { compile } from '../../src/engine/network.ts';
+import { Batch } from '../../src/engine/simulation/batch.ts';
+import { clockOf } from '../../src/engine/simulation/clock.ts';
+import type { Figures, StepCosts } from '../../src/engine/simulation/figures.ts';
+import { statedRules } from '../../src/engine/simulation/rules.ts';
+import { assess } from '../../src/findings/assess.ts';
+import { isLateFinding, TIMED_RULES, timedFindings } from '../../src/findings/timed/index.ts';
+import { leadsToPrize } from '../../src/findings/timed/needless-step.ts';
+import { minutesAlone } from '../../src/findings/timed/one-at-a-time.ts';
+import type { TimedCode, TimedFindingWith } from '../../src/findings/timed/timed-finding.ts';
+import { waitersWhile } from '../../src/findings/timed/waiters.ts';
+import type { Game } from '../../src/game/model.ts';
+import { findingSentence } from '../../src/words/findings/index.ts';
+import { timedSentence } from '../../src/words/findings/timed.ts';
+import { plain } from '../../src/words/sentence.ts';
+import { fixed, gameOf, type NodeDraft } from '../game-of.ts';
+
+type Lesson = NonNullable<Game['head']['lesson']>;
+
+function lesson(game: Game, of: Lesson): Game {
+  return { ...game, head: { ...game.head, lesson: of } };
+}
+
+function figuresOf(game: Game, costs?: StepCosts): Figures {
+  const clock = clockOf(game, compile(game));
+  const batch = new Batch(clock, statedRules(clock));
+  batch.run(400);
+  return {
+    clock,
+    simulated: batch.result(),
+    coarse: false,
+    chain: new Int32Array(0),
+    costs,
+    byHints: undefined,
+    byChoosing: undefined,
+  };
+}
+
+function found<Code extends TimedCode>(game: Game, code: Code): TimedFindingWith<Code> | undefined {
+  const isIt = (one: { readonly code: TimedCode }): one is TimedFindingWith<Code> => one.code === code;
+  return timedFindings(figuresOf(game)).find(isIt);
+}
+
+/** Puzzles one after another, each of so many minutes, then the prize. */
+function row(count: number, each: number, fields: object = {}): Game {
+  const puzzles = Array.from(
+    { length: count },
+    (_, i): NodeDraft => ({ id: `z${i}`, kind: 'puzzle', ...fixed(each), ...fields }),
+  );
+  const links = puzzles.slice(1).map(({ id }, i) => `z${i}>${id}`);
+  return gameOf([...puzzles, { id: 'map', kind: 'prize' }], [...links, `z${count - 1}>map`]);
+}
+
+test('a game too long for the lesson, to the minute', () => {
+  const game = row(2, 10);
+  expect(found(lesson(game, { minutes: 20 }), 'tooLong')).toBeUndefined();
+  const late = lesson(game, { minutes: 19 });
+  const finding = found(late, 'tooLong');
+  expect(finding?.values).toEqual({ inTime: 0, median: 20, lesson: 19 });
+  expect(finding && plain(timedSentence(late, finding))).toBe(
+    'No lesson finishes before the bell. Half take 20 minutes or more, and the lesson has 19 minutes.',
+  );
+});
+
+test('a lesson without minutes is told once, and not as too long', () => {
+  const game = lesson(row(2, 10), { minutes: 0 });
+  expect(found(game, 'tooLong')).toBeUndefined();
+  const told = assess(game).findings.filter(({ code }) => code === 'noMinutes');
+  expect(told).toHaveLength(1);
+  expect(told.map((finding) => plain(findingSentence(game, finding)))).toEqual([
+    'The lesson has no minutes of play. The bell rings before anybody can begin.',
+  ]);
+});
+
+test('more teams than pupils', () => {
+  const codes = (pupils: number, teams: number) =>
+    assess(lesson(row(2, 1), { pupils, teams })).findings.map(({ code }) => code);
+  expect(codes(3, 4)).toContain('moreTeamsThanPupils');
+  expect(codes(4, 4)).not.toContain('moreTeamsThanPupils');
+  expect(codes(0, 1)).not.toContain('moreTeamsThanPupils');
+});
+
+test('most of a team stands about while one of them works', () => {
+  const one = lesson(row(1, 6, { hands: 1 }), { pupils: 12, teams: 3 });
+  const finding = found(one, 'standAbout');
+  expect(finding?.nodes).toEqual(['z0']);
+  expect(finding?.values.waiting).toBeCloseTo(3);
+  expect(finding && plain(timedSentence(one, finding))).toBe(
+    'While z0 is worked, about 3 of 4 pupils wait, for 6 minutes. That is most of a team with nothing to do.',
+  );
+  // Two of four are half, not most; and three minutes are borne.
+  expect(found(lesson(row(1, 6, { hands: 2 }), { pupils: 12, teams: 3 }), 'standAbout')).toBeUndefined();
+  expect(found(lesson(row(1, 3, { hands: 1 }), { pupils: 12, teams: 3 }), 'standAbout')).toBeUndefined();
+});
+
+test('of several steps at which most stand about, the one with the most waiting is told first', () => {
+  const game = lesson(
+    gameOf(
+      [
+        { id: 'a', kind: 'puzzle', hands: 1, ...fixed(4) },
+        { id: 'b', kind: 'puzzle', hands: 1, ...fixed(9) },
+        { id: 'map', kind: 'prize' },
+      ],
+      ['a>b', 'b>map'],
+    ),
+    { pupils: 8, teams: 2 },
+  );
+  expect(found(game, 'standAbout')?.values.steps).toEqual(['b', 'a']);
+});
+
+test('one step at a time all the way, and not where two can be done at once', () => {
+  const single = lesson(row(5, 4), { pupils: 24, teams: 4 });
+  expect(found(single, 'oneAtATime')?.values).toEqual({ alone: 20, end: 20, team: 6 });
+  const abreast = Array.from(
+    { length: 5 },
+    (_, i): NodeDraft => ({ id: `z${i}`, kind: 'puzzle', ...fixed(4) }),
+  );
+  const wide = gameOf(
+    [...abreast, { id: 'map', kind: 'prize' }],
+    abreast.map(({ id }) => `${id}>map`),
+  );
+  expect(found(lesson(wide, { pupils: 24, teams: 4 }), 'oneAtATime')).toBeUndefined();
+  expect(found(lesson(single, { pupils: 8, teams: 4 }), 'oneAtATime')).toBeUndefined();
+  expect(found(lesson(row(3, 4), { pupils: 24, teams: 4 }), 'oneAtATime')).toBeUndefined();
+});
+
+test('the minutes alone are those with one step at most', () => {
+  const log = {
+    run: 0,
+    end: 10,
+    possible: Float64Array.of(0, 3, Number.POSITIVE_INFINITY),
+    begin: Float64Array.of(0, 4, Number.POSITIVE_INFINITY),
+    free: Float64Array.of(5, 9, Number.POSITIVE_INFINITY),
+    pupils: Int32Array.of(1, 1, 0),
+    reached: Float64Array.of(5, 9, Number.POSITIVE_INFINITY),
+  };
+  // From 3 to 5 there are two.
+  expect(minutesAlone(log, Uint8Array.of(1, 1, 1))).toBe(8);
+});
+
+test('one lamp for four teams, and a lamp for each', () => {
+  const dark = (shared: number) =>
+    lesson(
+      gameOf(
+        [
+          { id: 'lamp', kind: 'tool', shared },
+          { id: 'read', kind: 'puzzle', ...fixed(6) },
+          { id: 'map', kind: 'prize' },
+        ],
+        ['lamp>read', 'read>map'],
+      ),
+      { pupils: 12, teams: 4 },
+    );
+  const finding = found(dark(1), 'queueForThing');
+  // Four teams that come at once wait 0, 6, 12 and 18 minutes.
+  expect(finding?.values).toEqual({ thing: 'lamp', shared: 1, teams: 4, minutes: 9 });
+  expect(finding && plain(timedSentence(dark(1), finding))).toBe(
+    'Lamp is there only once for 4 teams. Each team waits about 9 minutes for it.'.replace('Lamp', 'lamp'),
+  );
+  expect(found(dark(4), 'queueForThing')).toBeUndefined();
+});
+
+test('one adult who checks every step of many teams', () => {
+  const checked = (adults: number) =>
+    lesson(row(4, 5, { checked: true }), { pupils: 24, teams: 8, adults, checkMinutes: 2 });
+  expect(found(checked(1), 'queueForAdult')?.values).toMatchObject({ adults: 1, teams: 8 });
+  expect(found(checked(8), 'queueForAdult')).toBeUndefined();
+});
+
+/** A red herring beside the way to the prize. */
+const herring = gameOf(
+  [
+    { id: 'shelf', kind: 'place' },
+    { id: 'note', kind: 'clue', in: 'shelf', decoy: true },
+    { id: 'tin', kind: 'container', in: 'shelf' },
+    { id: 'wheels', kind: 'fastener', on: 'tin', type: 'number' },
+    { id: 'sums', kind: 'puzzle' },
+    { id: 'map', kind: 'prize', in: 'tin' },
+  ],
+  ['sums>wheels'],
+);
+
+test('what leads to a prize, by links, holders and locks', () => {
+  const network = compile(herring);
+  const leads = leadsToPrize(network);
+  expect(network.ids.filter((_, i) => leads[i] === 1)).toEqual(['map', 'shelf', 'sums', 'tin', 'wheels']);
+});
+
+test('a step that nobody needs is told once its cost is known, and only where it costs minutes', () => {
+  const { index, size } = compile(herring);
+  const costing = (minutes: number): StepCosts => ({
+    minutes: new Float64Array(size).fill(minutes),
+    decides: new Float64Array(size),
+  });
+  const codes = (costs?: StepCosts) =>
+    timedFindings(figuresOf(herring, costs))
+      .filter(isLateFinding)
+      .map(({ nodes }) => nodes);
+  expect(index.has('note')).toBe(true);
+  expect(codes()).toEqual([]);
+  expect(codes(costing(1.9))).toEqual([]);
+  expect(codes(costing(2.5))).toEqual([['note']]);
+});
+
+test('nobody waits for what is no step, and never more than the whole team', () => {
+  const figures = figuresOf(lesson(herring, { pupils: 9, teams: 2 }));
+  figures.clock.network.ids.forEach((_, i) => {
+    const waiting = waitersWhile(figures, i);
+    expect(waiting).toBeGreaterThanOrEqual(0);
+    expect(waiting).toBeLessThanOrEqual(figures.simulated.team);
+    if (figures.clock.network.isStep[i] !== 1) expect(waiting).toBe(0);
+  });
+});
+
+test('each kind has a code of its own', () => {
+  expect(new Set(TIMED_RULES.map(({ code }) => code)).size).toBe(TIMED_RULES.length);
+});
