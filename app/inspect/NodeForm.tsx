@@ -1,4 +1,5 @@
 /** The form of one thing, in the order in which a teacher would tell it. */
+import { isStep } from '../../src/game/defaults.ts';
 import type { GameNode } from '../../src/game/model.ts';
 import { FormPage, NodeHead } from './FormPage.tsx';
 import { Actions } from './parts/Actions.tsx';
@@ -36,9 +37,9 @@ export function NodeForm({ node }: { node: GameNode }) {
       <Needs node={node} />
       {node.kind !== 'prize' && <NeededFor node={node} />}
       <HowLong node={node} />
-      <Hands node={node} />
-      {!read && <Texts node={node} />}
+      {(isStep(node) || node.hands !== undefined) && <Hands node={node} />}
       <InLesson node={node} />
+      {!read && <Texts node={node} />}
       <Why node={node} />
       <Quickest node={node} />
       <OnMap id={node.id} />

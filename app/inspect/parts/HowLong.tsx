@@ -92,21 +92,23 @@ export function HowLong({ node }: { node: GameNode }) {
           </div>
         ))}
       </fieldset>
-      {wrong ? (
-        <p className="field-error" id={`${id}-wrong`}>
-          {wrong.wrong}
-        </p>
-      ) : (
-        <p className="hint" id={`${id}-hint`}>
-          {node.minutes ? FORM.timesHint : usualTime(node.kind)}
-        </p>
-      )}
+      <div className="how-long-line">
+        {wrong ? (
+          <p className="field-error" id={`${id}-wrong`}>
+            {wrong.wrong}
+          </p>
+        ) : (
+          <p className="hint" id={`${id}-hint`}>
+            {node.minutes ? FORM.timesHint : usualTime(node.kind)}
+          </p>
+        )}
+        {(node.minutes || kept) && (
+          <button type="button" className="button" onClick={asUsual}>
+            {FORM.asUsual}
+          </button>
+        )}
+      </div>
       <Spread node={node} />
-      {(node.minutes || kept) && (
-        <button type="button" className="button form-add" onClick={asUsual}>
-          {FORM.asUsual}
-        </button>
-      )}
     </Section>
   );
 }

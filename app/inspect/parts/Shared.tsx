@@ -19,7 +19,7 @@ export function Shared({ node }: { node: GameNode }) {
   const together = shared !== undefined || draft.value !== '';
   return (
     <fieldset>
-      <legend className="label">{FORM.howManyThere}</legend>
+      <legend className="label form-legend">{FORM.howManyThere}</legend>
       <label className="form-check">
         <input
           type="radio"
