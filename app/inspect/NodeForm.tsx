@@ -17,6 +17,7 @@ import { Needs } from './parts/Needs.tsx';
 import { OnMap } from './parts/OnMap.tsx';
 import { OpensWith } from './parts/OpensWith.tsx';
 import { Quickest } from './parts/Quickest.tsx';
+import { Simulated } from './parts/Simulated.tsx';
 import { Texts } from './parts/Texts.tsx';
 import { Why } from './parts/Why.tsx';
 
@@ -42,6 +43,7 @@ export function NodeForm({ node }: { node: GameNode }) {
       {!read && <Texts node={node} />}
       <Why node={node} />
       <Quickest node={node} />
+      <Simulated node={node} />
       <OnMap id={node.id} />
       <Actions />
     </FormPage>

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { type LessonPlan, lessonOf } from '../../src/game/defaults.ts';
 import type { Objective } from '../../src/game/model.ts';
-import { LESSON, lessonSum, teamsOf, WRONG_LESSON } from '../../src/words/lesson.ts';
+import { LESSON, lessonSum, NO_ADULT, teamsOf, WRONG_LESSON } from '../../src/words/lesson.ts';
 import { WRONG } from '../../src/words/screen-form.ts';
 import type { Reading } from '../inspect/draft.ts';
 import { readMinutes, typedMinutes } from '../inspect/minutes.ts';
@@ -124,6 +124,7 @@ export default function LessonForm({ onClose }: { onClose: () => void }) {
           <p className={plan.teams > plan.pupils ? 'lesson-form-look' : 'hint'} role="status">
             {teamsOf(plan)}
           </p>
+          {plan.adults === 0 && <p className="hint">{NO_ADULT}</p>}
         </fieldset>
         <fieldset>
           <legend className="lesson-form-caption">{LESSON.time}</legend>

@@ -37,6 +37,9 @@ export const WRONG_LESSON = {
   minutes: 'In 0 minutes nothing can be played. Write the minutes of play: 40.',
 };
 
+/** With no adult in the room the figures know no teacher. */
+export const NO_ADULT = 'Without an adult no hint is given, and no step waits for a check.';
+
 /** A figure of minutes as it adds up: to a tenth. */
 function tenths(minutes: number): string {
   return String(Math.round(minutes * 10) / 10);
