@@ -15,6 +15,7 @@ import { rememberedOptions, rememberOptions } from './options.ts';
 import { Page } from './Page.tsx';
 import { copiesOf, printPages } from './printed.ts';
 import { usePages } from './usePages.ts';
+import { WaitingPage } from './WaitingPage.tsx';
 import './print-preview.css';
 import './printed.css';
 import './sheet-text.css';
@@ -79,7 +80,9 @@ export default function PrintPreview() {
     setSaving(false);
   };
 
-  const status = saving ? MAP_PICTURES.making : statusOf(state, pages.length, sheetsOf(options).length);
+  const chosen = sheetsOf(options);
+  const isWaiting = pages.length === 0 && state === 'starting' && chosen.length > 0;
+  const status = saving ? MAP_PICTURES.making : statusOf(state, pages.length, chosen.length);
   return (
     <dialog
       ref={dialog}
@@ -94,7 +97,10 @@ export default function PrintPreview() {
     >
       <header className="print-head">
         <h2 id={id}>{PRINT.title}</h2>
-        <p className="print-status" role="status">
+        <p
+          className={isWaiting && !saving ? 'print-status print-status-heard' : 'print-status'}
+          role="status"
+        >
           {problem ?? status}
         </p>
         <button type="button" className="button" disabled={saving} onClick={() => void save('svg')}>
@@ -125,6 +131,7 @@ export default function PrintPreview() {
         aria-label={PRINT.pages}
         aria-busy={state !== 'ready'}
       >
+        {isWaiting && <WaitingPage options={options} first={chosen[0]} />}
         {sheets.map(({ name, pages }) => (
           <div key={name}>
             {pages.map((drawing, i) => (

@@ -15,33 +15,43 @@ function startWorker(): Worker | undefined {
 }
 
 function onThePage(question: PagesQuestion, hear: Hear): () => void {
-  let timer: ReturnType<typeof setTimeout>;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let stopped = false;
   const run = answers(question);
   const step = () => {
     try {
       const { value, done } = run.next();
       if (done) return;
       hear(value);
-      timer = setTimeout(step);
+      // Who hears it may have stopped it.
+      if (!stopped) timer = setTimeout(step);
     } catch (error) {
       hear(failure(error));
     }
   };
   timer = setTimeout(step);
-  return () => clearTimeout(timer);
+  return () => {
+    stopped = true;
+    clearTimeout(timer);
+  };
 }
 
-/** Returns what stops it; nothing is heard afterwards. */
+/** Returns what stops it; nothing is heard afterwards, not even what a worker had already sent. */
 export function layOutPages(question: PagesQuestion, hear: Hear): () => void {
   const worker = startWorker();
   if (!worker) return onThePage(question, hear);
-  let stop = () => worker.terminate();
+  const end = () => {
+    worker.onmessage = null;
+    worker.onerror = null;
+    worker.terminate();
+  };
+  let stop = end;
   worker.onmessage = ({ data }: MessageEvent<PagesAnswer>) => {
-    if ('failed' in data || data.final) worker.terminate();
+    if ('failed' in data || data.final) end();
     hear(data);
   };
   worker.onerror = () => {
-    worker.terminate();
+    end();
     stop = onThePage(question, hear);
   };
   worker.postMessage(question);

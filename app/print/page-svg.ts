@@ -13,7 +13,7 @@ export function elementOf(markup: string): Element {
 }
 
 /** Names the rules of the style sheets that have the size of this paper. */
-export function paperName({ width, height }: Drawing): string {
+export function paperName({ width, height }: Pick<Drawing, 'width' | 'height'>): string {
   const paper = Math.min(width, height) > 600 ? 'letter' : 'a4';
   return `${paper}-${width > height ? 'landscape' : 'portrait'}`;
 }
