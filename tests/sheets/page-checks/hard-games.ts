@@ -120,6 +120,23 @@ function rings(): Game {
   );
 }
 
+/** 'hand' and 'given' are captions, the others fields that every object has. */
+function wordsAsIds(): Game {
+  return gameOf(
+    [
+      { id: 'hand', kind: 'place', name: 'First drawer' },
+      { id: 'given', kind: 'container', name: 'Second drawer', in: 'hand' },
+      { id: 'lock', kind: 'fastener', on: 'given', type: 'number', code: '417', name: '' },
+      { id: '__proto__', kind: 'puzzle', name: 'Add it up', answer: '417' },
+      { id: 'constructor', kind: 'clue', name: 'Card' },
+      { id: 'tables', kind: 'clue', name: 'List', in: 'given' },
+      { id: 'toString', kind: 'puzzle', name: 'Hand over' },
+      { id: 'valueOf', kind: 'prize', name: 'Cup' },
+    ],
+    ['constructor>__proto__', '__proto__>lock', 'tables>toString', 'toString>valueOf'],
+  );
+}
+
 export const HARD_GAMES: readonly (readonly [what: string, game: () => Game])[] = [
   ['nothing', () => gameOf([])],
   ['one place', () => gameOf([{ id: 'shelf', kind: 'place', name: 'Shelf' }])],
@@ -145,6 +162,7 @@ export const HARD_GAMES: readonly (readonly [what: string, game: () => Game])[] 
   ['a code of 60 symbols', () => longCode('typed', LONG_CODE)],
   ['a code of 60 moves', () => longCode('direction', 'UDLR'.repeat(15))],
   ['rings of links', rings],
+  ['ids that are words of the program', wordsAsIds],
   [
     'twelve teams',
     () => {
