@@ -9,7 +9,7 @@ const TRAY_MOST = 22;
 const BAR_SHARE = 0.225;
 const BAR_MOST = 15;
 /** For the sake of answers that should not be broken; the trays give way. */
-const BAR_WIDEST = 0.32;
+const BAR_WIDEST = 0.36;
 const NOTE_MOST = 19;
 /** Between rescue lines and trays. */
 const NOTE_GAP = 8;

@@ -41,7 +41,7 @@ function sizesFor(parts: readonly Part[], all: readonly number[], least: number)
   return sizes.slice(low);
 }
 
-/** The largest size at which all parts fit, no smaller than `least`; then searched once more at that size. */
+/** The largest size at which all parts fit, no smaller than `least`, searched once more at that size; smaller where that saves breaking answers. */
 function largest(
   parts: readonly Part[],
   perPage: 1 | 2,
@@ -53,7 +53,10 @@ function largest(
   const first = sizes[0];
   if (first === undefined) return undefined;
   const columns = parts.map((part) => lastOf(columnsOf(part, first, { effort })));
+  let best: Candidate | undefined;
   for (const size of sizes) {
+    // In smaller type the bars may be wide enough for every answer.
+    if (best?.broken === 0) break;
     const tries = [columns];
     if (!isQuick) {
       const again = (part: Part, i: number) => {
@@ -62,15 +65,13 @@ function largest(
       };
       tries.push(parts.map(again));
     }
-    let best: Candidate | undefined;
     for (const tried of tries) {
       const placed = placeAll(parts, tried, size);
       const candidate = placed && assembled(placed, perPage);
       if (candidate && isBetter(candidate, best)) best = candidate;
     }
-    if (best) return best;
   }
-  return undefined;
+  return best;
 }
 
 export function wholePage(content: MapContent, frame: Frame, effort: number): Candidate | undefined {
