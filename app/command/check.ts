@@ -31,7 +31,8 @@ interface FileReport extends Report {
 }
 
 interface Checked {
-  readonly report: FileReport;
+  /** Simulates the game, so only where it is asked for. */
+  readonly report: () => FileReport;
   readonly lines: readonly string[];
   readonly canBeWon: boolean;
 }
@@ -78,16 +79,16 @@ function check(file: string, game: Game): Checked {
   const { network, measures, findings, canBeWon } = assessment;
   const fewest = measures.solvable ? fewestSteps(network, measures) : undefined;
   return {
-    report: {
+    report: () => ({
       file,
-      ...reportFrom(game.head.title ?? '', network, measures, fewest),
+      ...reportFrom(game, network, measures, fewest),
       findings: findings.map((finding) => ({
         code: finding.code,
         level: finding.level,
         nodes: finding.nodes,
         message: findingMessage(game, finding),
       })),
-    },
+    }),
     lines: reportLines(file, assessment, fewest),
     canBeWon,
   };
@@ -107,7 +108,7 @@ function run(args: readonly string[]): number {
   if (options.includes('--json')) {
     console.log(
       JSON.stringify(
-        checked.map(({ report }) => report),
+        checked.map(({ report }) => report()),
         undefined,
         2,
       ),

@@ -19,7 +19,23 @@ describe('the report of a game', () => {
       solvable: true,
       reached: ['__proto__', 'box', 'constructor', 'lock', 'shed', 'win'],
       steps: { total: 4, fewest: 4, fewestExact: true, longestChain: 3 },
-      minutes: { shortest: 7 },
+      // Nothing varies. Six pupils search for 2 minutes; then three wait for 1 minute, three for 3, and four for 1.
+      minutes: { shortest: 7, median: 7, p10: 7, p90: 7, chanceInTime: 1 },
+      waiting: {
+        total: 3 + 9 + 4,
+        byStep: Object.fromEntries([
+          ['__proto__', 0],
+          ['constructor', 9],
+          ['lock', 4],
+          ['shed', 3],
+        ]),
+      },
+      cost: Object.fromEntries([
+        ['__proto__', 0],
+        ['constructor', 3],
+        ['lock', 1],
+        ['shed', 3],
+      ]),
       drag: Object.fromEntries([
         ['__proto__', 0],
         ['constructor', 3],

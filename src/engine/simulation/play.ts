@@ -36,6 +36,8 @@ export class Player {
   readonly free: Float64Array;
   readonly pupils: Int32Array;
   readonly reached: Float64Array;
+  /** Of the last run, by slot: when a container was at hand. */
+  readonly atHand: Float64Array;
 
   readonly #clock: Clock;
   readonly #plan: Plan;
@@ -114,6 +116,7 @@ export class Player {
     this.free = new Float64Array(slots);
     this.pupils = new Int32Array(slots);
     this.reached = new Float64Array(slots);
+    this.atHand = new Float64Array(slots);
     this.#copies = rules.sharing ? new Copies(clock, teams, this.reached) : undefined;
     const isServed = lesson.adults > 0 && (rules.checking || rules.hints > 0);
     this.#adults = isServed ? new Adults(lesson.adults, 2 * slots) : undefined;
@@ -228,6 +231,7 @@ export class Player {
     this.free.fill(NEVER);
     this.pupils.fill(0);
     this.reached.fill(NEVER);
+    this.atHand.fill(NEVER);
     this.#place.fill(-1);
     this.#freePupils.fill(this.#clock.lesson.team);
     this.#openCount.fill(0);
@@ -333,6 +337,7 @@ export class Player {
 
   /** A container that takes time itself is possible only when its locks are open. */
   #comeToHand(team: number, container: number) {
+    this.atHand[team * this.#size + container] = this.#now;
     if (this.#isStep[container] !== 1) this.possible[team * this.#size + container] = this.#now;
   }
 
