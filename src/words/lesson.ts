@@ -56,7 +56,7 @@ export function lessonSum({ talkBefore, minutes, talkAfter, clearUp }: LessonPla
 /** How the teams come out: 'Teams of 6 pupils.', or that there are more teams than pupils. */
 export function teamsOf({ pupils, teams }: LessonPlan): string {
   if (teams > pupils && pupils > 0) {
-    return `${count(teams, 'team')}, but ${count(pupils, 'pupil')}: some teams have nobody. The figures count one pupil in each.`;
+    return `There are ${count(teams, 'team')} and only ${count(pupils, 'pupil')}: some teams have nobody. The figures count one pupil in each.`;
   }
   if (pupils < 1 || teams < 1) return '';
   const least = Math.floor(pupils / teams);

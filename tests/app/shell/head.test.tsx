@@ -39,11 +39,15 @@ test('the lesson: only what is written is stored, the usual stands behind', () =
 
 test('nobody and no time are told in a sentence at the field, typed or out of a file', () => {
   render(<LessonForm onClose={() => undefined} />);
+  type('Adults in the room', '0');
+  expect(screen.getByText(/^Without an adult no hint is given/)).toBeTruthy();
+  type('Adults in the room', '');
+  expect(screen.queryByText(/^Without an adult/)).toBeNull();
   type('Teams', '0');
   expect(screen.getByText(/^Nobody plays in 0 teams/)).toBeTruthy();
   type('Play', '0');
   expect(screen.getByText(/^In 0 minutes nothing can be played/)).toBeTruthy();
-  expect(theGame().head.lesson).toBeUndefined();
+  expect(theGame().head.lesson).toEqual({});
   cleanup();
   openGame({ ...theGame(), head: { lesson: { pupils: 0, teams: 0, minutes: 0 } } });
   render(<LessonForm onClose={() => undefined} />);
@@ -58,7 +62,7 @@ test('how the teams come out, and more teams than pupils', () => {
   type('Pupils', '26');
   expect(screen.getByText('Teams of 6 and 7.')).toBeTruthy();
   type('Pupils', '3');
-  expect(screen.getByText(/^4 teams, but 3 pupils: some teams have nobody/)).toBeTruthy();
+  expect(screen.getByText(/^There are 4 teams and only 3 pupils: some teams have nobody/)).toBeTruthy();
   expect(theGame().head.lesson).toEqual({ pupils: 3 });
 });
 
