@@ -2,6 +2,7 @@
 import { compile } from '../../src/engine/network.ts';
 import { Batch } from '../../src/engine/simulation/batch.ts';
 import { type Clock, clockOf } from '../../src/engine/simulation/clock.ts';
+import { costsOf } from '../../src/engine/simulation/costs.ts';
 import { PLAIN } from '../../src/engine/simulation/rules.ts';
 import { plainGame, simulatePlainly } from '../reference/plain-simulation.ts';
 import { quantileChance, seededChance } from '../reference/seeded-chance.ts';
@@ -13,6 +14,11 @@ const COARSE = 200;
 export const SIMULATION_ROWS: readonly Row[] = [
   { name: `simulation, first answer: ${COARSE} runs`, task: onClock((clock) => simulate(clock, COARSE)) },
   { name: `simulation, ${RUNS} runs`, task: onClock((clock) => simulate(clock, RUNS)) },
+  {
+    name: `what each step costs, ${RUNS} runs`,
+    mostNodes: 60,
+    task: onClock((clock) => [...costsOf(clock)]),
+  },
   {
     name: `on objects and lists, ${RUNS} runs`,
     beside: `simulation, ${RUNS} runs`,

@@ -6,12 +6,14 @@ import { describe, expect, it } from 'vitest';
 import { compile } from '../../src/engine/network.ts';
 import { Batch, canPlay } from '../../src/engine/simulation/batch.ts';
 import { type Clock, clockOf } from '../../src/engine/simulation/clock.ts';
+import { costsOf } from '../../src/engine/simulation/costs.ts';
 import { Draws } from '../../src/engine/simulation/draws.ts';
 import { Player } from '../../src/engine/simulation/play.ts';
 import { PLAIN } from '../../src/engine/simulation/rules.ts';
 import type { Game, GameNode, NodeId } from '../../src/game/model.ts';
+import { naiveGame, naiveReach } from '../engine/naive.ts';
 import { randomGame, seededRandom } from '../random-game.ts';
-import { type Chance, plainGame, playPlainly, simulatePlainly } from './plain-simulation.ts';
+import { type Chance, costPlainly, plainGame, playPlainly, simulatePlainly } from './plain-simulation.ts';
 import { seededChance } from './seeded-chance.ts';
 
 const STREAM = 0;
@@ -104,6 +106,25 @@ describe('with the same draws', () => {
     }
     for (const [i, id] of network.ids.entries()) {
       expect(figures.idleWhile[i], id).toBeCloseTo(plain.idleWhile.get(id) ?? 0, 9);
+    }
+  });
+});
+
+describe('what steps cost', () => {
+  const RUNS = 40;
+
+  it.each(seeds.slice(0, 20))('is the same in random game %i', (seed) => {
+    const game = randomLesson(seed);
+    const clock = clockOf(game, compile(game));
+    const plain = plainGame(game);
+    const chance = chanceOf(clock);
+    const reached = naiveReach(naiveGame(game));
+    const costs = [...costsOf(clock, PLAIN, RUNS, STREAM)].filter((cost) => cost !== undefined);
+    const steps = plain.things.filter(({ id, isStep }) => isStep && reached.has(id));
+    expect(costs.map(({ step }) => clock.network.ids[step])).toEqual(steps.map(({ id }) => id));
+    for (const { step, cost } of costs) {
+      const id = clock.network.ids[step] ?? '';
+      expect(cost, id).toBeCloseTo(costPlainly(plain, chance, RUNS, id), 9);
     }
   });
 });
