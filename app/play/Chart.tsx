@@ -28,7 +28,7 @@ export const Chart = memo(({ lesson, axis, width, height, low }: Props) => {
     <svg className="play-svg" width={width} height={height} aria-hidden="true">
       <rect className="play-waiting" width={x(end)} height={height} />
       <path className="play-busy" d={area(stretches, x, y)} />
-      <Mean lesson={lesson} x={x} y={y} until={axis.span} />
+      {!low && <Mean lesson={lesson} x={x} y={y} until={axis.span} />}
       {!low && <Names stretches={stretches} x={x} y={y} height={height} />}
       <path className="play-axis" d={`M0 ${height + 0.5}H${width}`} />
       {axis.ticks.map((minute) => (
@@ -124,19 +124,24 @@ function Names({
   );
 }
 
-/** Where the first run of stretches begins that is high and wide enough. */
+/** Where the longest run of stretches begins that are high enough, if it is wide enough. */
 function roomIn(
   stretches: readonly Stretch[],
   x: (minute: number) => number,
   high: (stretch: Stretch) => number,
 ): number | undefined {
   let from: number | undefined;
+  let best: number | undefined;
+  let widest = WORD.width;
   for (const stretch of stretches) {
     if (high(stretch) < WORD.height) from = undefined;
     else {
       from ??= x(stretch.from);
-      if (x(stretch.to) - from >= WORD.width) return from;
+      const width = x(stretch.to) - from;
+      if (width < widest) continue;
+      best = from;
+      widest = width;
     }
   }
-  return undefined;
+  return best;
 }

@@ -10,7 +10,8 @@ import { type Bar, lanesOf, namesOf } from './lanes.ts';
 import { type Lesson, tenthFrom } from './lesson.ts';
 
 const TYPE: TextStyle = { size: 12.5, weight: 'regular', family: 'words' };
-export const LANE = 18;
+/** Height of a lane in pixels. */
+export const LANE = 15;
 
 interface Mark extends Bar {
   readonly key: string;
@@ -53,11 +54,12 @@ interface Props {
   readonly low: boolean;
 }
 
+/** @param most lanes that there is room for */
 export function useLanes(lesson: Lesson, axis: Axis, width: number, most: number) {
   return useMemo(() => {
     const marks = marksOf(lesson, axis, width);
     const laneOf = lanesOf(marks, most, width);
-    return { marks, laneOf, lanes: Math.max(0, ...laneOf) + 1 };
+    return { marks, laneOf };
   }, [lesson, axis, width, most]);
 }
 
@@ -73,6 +75,10 @@ export function Openings({ lesson, marks, laneOf, width, now, top, low }: Props)
     const isPointed = pointed === key;
     return (
       <div key={key} className={isEnd ? 'play-opening play-opening-end' : 'play-opening'} style={{ top: y }}>
+        <i
+          className="play-stray"
+          style={{ left: Math.min(from, at), width: Math.abs(Math.max(to, at) - Math.min(from, at)) }}
+        />
         <i className="play-bar" style={{ left: from, width: Math.max(1, to - from) }} />
         {minute !== undefined && (
           <button

@@ -1,7 +1,8 @@
 /** A typical lesson under the map: what happens at a minute in one sentence, the chart, and the map itself at that minute. */
 import { useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { NodeId } from '../../src/game/model.ts';
-import { chanceSentence, minuteSentence, PLAY } from '../../src/words/play.ts';
+import { chanceSentence } from '../../src/words/lesson-time.ts';
+import { minuteSentence, PLAY } from '../../src/words/play.ts';
 import type { Moment } from '../flow/card.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { Sign } from '../shell/signs.tsx';
@@ -35,7 +36,7 @@ export default function PlayThrough() {
 function Played({ lesson, isOld }: { lesson: Lesson; isOld: boolean }) {
   const minute = usePlayClock((state) => within(lesson, state.minute));
   const shown = useShownMinute(lesson, minute);
-  const low = useLowScreen();
+  const low = useSyncExternalStore(onScreenChange, () => matchMedia(LOW).matches);
   const [body, setBody] = useState<HTMLElement | null>(null);
   const width = useInnerWidth(body);
   usePlaying(lesson);
@@ -44,10 +45,11 @@ function Played({ lesson, isOld }: { lesson: Lesson; isOld: boolean }) {
       <div className="play-head">
         <h2>{PLAY.title}</h2>
         <p className="play-sentence">
-          <SentenceText sentence={minuteSentence(lesson.game, shown.told)} />
+          <SentenceText sentence={minuteSentence(lesson.game, shown.told)} leads />
         </p>
         <p className="play-chance">
-          {isOld ? <span className="quiet">{PLAY.again}</span> : chanceSentence(lesson.simulated.inTime)}
+          {isOld ? <span className="quiet">{PLAY.again}</span> : chanceSentence(lesson)}
+          {!low && <small>{PLAY.legend}</small>}
         </p>
         <Close />
       </div>
@@ -56,7 +58,6 @@ function Played({ lesson, isOld }: { lesson: Lesson; isOld: boolean }) {
         <div ref={setBody} className="play-room">
           {width > 0 && <Plot lesson={lesson} told={shown.told} width={width} low={low} />}
         </div>
-        {!low && <p className="play-note">{PLAY.bars}</p>}
       </div>
     </>
   );
@@ -101,15 +102,10 @@ function useBeginning(): void {
 
 const LOW = '(max-height: 540px)';
 
-function useLowScreen(): boolean {
-  return useSyncExternalStore(
-    (changed) => {
-      const query = matchMedia(LOW);
-      query.addEventListener('change', changed);
-      return () => query.removeEventListener('change', changed);
-    },
-    () => matchMedia(LOW).matches,
-  );
+function onScreenChange(changed: () => void): () => void {
+  const query = matchMedia(LOW);
+  query.addEventListener('change', changed);
+  return () => query.removeEventListener('change', changed);
 }
 
 /** In whole pixels; 0 until it is known. */

@@ -16,9 +16,9 @@ interface Props {
   readonly low: boolean;
 }
 
-const AREAS = { high: 48, low: 24 };
-/** Figures under the areas. */
-const FIGURES = { high: 21, low: 5 };
+const AREAS = { high: 46, low: 19 };
+/** Between the areas and the lanes: figures, or on a low screen none. */
+const FIGURES = { high: 20, low: -2 };
 const MOST_LANES = 3;
 
 export function Plot({ lesson, told, width, low }: Props) {
@@ -26,7 +26,7 @@ export function Plot({ lesson, told, width, low }: Props) {
   const range = useRef<HTMLInputElement>(null);
   const bell = lesson.clock.lesson.minutes;
   const axis = useMemo(() => axisOf(latestOf(lesson), bell, width), [lesson, bell, width]);
-  const { marks, laneOf, lanes } = useLanes(lesson, axis, width, low ? 1 : MOST_LANES);
+  const { marks, laneOf } = useLanes(lesson, axis, width, low ? 1 : MOST_LANES);
   const { minute } = told;
   const now = (Math.min(minute, lesson.end) / axis.span) * width;
   const height = low ? AREAS.low : AREAS.high;
@@ -54,7 +54,11 @@ export function Plot({ lesson, told, width, low }: Props) {
       onPointerDown={onPointerDown}
       onPointerMove={onPointerMove}
     >
-      <div ref={chart} className="play-plot" style={{ width, height: top + lanes * (low ? 8 : LANE) }}>
+      <div
+        ref={chart}
+        className="play-plot"
+        style={{ width, height: top + (low ? 14 : (Math.max(0, ...laneOf) + 1) * LANE) }}
+      >
         <input
           ref={range}
           type="range"

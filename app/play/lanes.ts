@@ -20,6 +20,8 @@ export interface NamePlace {
 /** Half a square, and the space between a bar and its name. */
 const SQUARE = 6;
 const GAP = 5;
+/** A name may reach so far beyond the right end of the chart. */
+const BEYOND = 14;
 
 /** What a bar takes with its square. */
 function extent({ from, to, at }: Bar): NamePlace {
@@ -33,7 +35,7 @@ function placesOf(bar: Bar, width: number): NamePlace[] {
     { left: right + GAP, right: right + GAP + bar.name },
     { left: left - GAP - bar.name, right: left - GAP },
   ];
-  return places.filter((place) => place.left >= 0 && place.right <= width);
+  return places.filter((place) => place.left >= 0 && place.right <= width + BEYOND);
 }
 
 const meet = (a: NamePlace, b: NamePlace, gap: number) => a.left < b.right + gap && b.left < a.right + gap;

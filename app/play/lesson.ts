@@ -5,6 +5,7 @@
 import type { Clock } from '../../src/engine/simulation/clock.ts';
 import type { Simulated } from '../../src/engine/simulation/model.ts';
 import { momentOf, type NodeState } from '../../src/engine/simulation/moment.ts';
+import { INSTANT } from '../../src/engine/simulation/play.ts';
 import type { Game, NodeId } from '../../src/game/model.ts';
 import { momentText, type PlayedMinute, type Worked } from '../../src/words/play.ts';
 import type { Moment } from '../flow/card.ts';
@@ -49,8 +50,7 @@ export function toTenth(minute: number): number {
 
 /** The first tenth at which what happens then has happened. */
 export function tenthFrom(minute: number): number {
-  const tenths = Math.ceil(minute * 10);
-  return tenths / 10 >= minute ? tenths / 10 : (tenths + 1) / 10;
+  return Math.max(0, Math.ceil((minute - INSTANT) * 10) / 10);
 }
 
 export function lessonFrom(game: Game, clock: Clock, simulated: Simulated): Lesson {
@@ -63,7 +63,7 @@ export function lessonFrom(game: Game, clock: Clock, simulated: Simulated): Less
     end,
     last,
     stretches: stretchesOf(clock, simulated),
-    events: eventsOf(simulated, last),
+    events: eventsOf(clock, simulated, last),
     openings: openingsOf(game, clock, simulated),
   };
 }
@@ -73,7 +73,7 @@ const byNumber = (a: number, b: number) => a - b;
 function stretchesOf(clock: Clock, { typical }: Simulated): Stretch[] {
   const { begin, free, end } = typical;
   const times = new Set([0]);
-  for (const list of [begin, free]) for (const time of list) if (time < end) times.add(time);
+  for (const list of [begin, free]) for (const time of list) if (time < end - INSTANT) times.add(time);
   const sorted = [...times].sort(byNumber);
   return sorted.map((from, i) => {
     const { busy, waiting } = momentOf(clock, typical, from);
@@ -81,11 +81,19 @@ function stretchesOf(clock: Clock, { typical }: Simulated): Stretch[] {
   });
 }
 
-function eventsOf({ typical }: Simulated, last: number): number[] {
+function eventsOf(clock: Clock, { typical }: Simulated, last: number): number[] {
   const { possible, begin, free, reached, end } = typical;
   const times = new Set([0, last]);
   for (const list of [possible, begin, free, reached]) {
     for (const time of list) if (time <= end) times.add(tenthFrom(time));
+  }
+  // What is given out at a minute, and cannot be tried then, may come into view all the same.
+  for (const minute of new Set(clock.network.atMinute)) {
+    const tenth = tenthFrom(minute);
+    if (minute > end || times.has(tenth)) continue;
+    const before = momentOf(clock, typical, toTenth(tenth - 0.1)).states;
+    const now = momentOf(clock, typical, tenth).states;
+    if (now.some((state, node) => state !== before[node])) times.add(tenth);
   }
   return [...times].sort(byNumber);
 }

@@ -25,7 +25,7 @@ function figure(minutes: number): string {
 }
 
 /** "About 8 lessons in 10 finish before the bell." */
-export function chanceSentence({ simulated }: Figures): string {
+export function chanceSentence({ simulated }: Pick<Figures, 'simulated'>): string {
   const words = lessonsFinish(simulated.inTime);
   return `${words.charAt(0).toUpperCase()}${words.slice(1)} before the bell.`;
 }

@@ -1,7 +1,6 @@
 /** A lesson played through: the sentence of a minute, the word on each thing, and what stands round the chart. */
 import type { NodeState } from '../engine/simulation/moment.ts';
 import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
-import { lessonsFinish } from './chance.ts';
 import { count } from './numbers.ts';
 import { capital, sayer, sentence } from './say.ts';
 import { plain, type Sentence } from './sentence.ts';
@@ -9,7 +8,7 @@ import { plain, type Sentence } from './sentence.ts';
 export const PLAY = {
   title: 'A typical lesson',
   label: 'A typical lesson, minute by minute',
-  close: 'Close the lesson',
+  close: 'Close the play-through',
   play: 'Play',
   pause: 'Pause',
   next: 'Next event',
@@ -22,8 +21,7 @@ export const PLAY = {
   waiting: 'waiting',
   bell: 'bell',
   bellAt: (minute: number) => `bell at ${figure(minute)}`,
-  mean: 'line: busy in all lessons, on average',
-  bars: 'bars: 8 lessons in 10',
+  legend: 'line: busy on average · bars: 8 lessons in 10',
   working: 'Being worked out.',
   again: 'being worked out anew',
   empty: 'A lesson can be played through as soon as there is a game.',
@@ -178,11 +176,6 @@ function inWords(n: number, noun?: string): string {
   return noun === undefined ? word : `${word} ${noun}${n === 1 ? '' : 's'}`;
 }
 
-/** "About 8 lessons in 10 finish before the bell". @param inTime share of the lessons, 0 to 1 */
-export function chanceSentence(inTime: number): string {
-  return plain(capital([`${lessonsFinish(inTime)} before the bell`]));
-}
-
 /** When a box or the game ends: in this lesson, and in eight lessons in ten. */
 export interface Opening {
   readonly name: string;
@@ -197,7 +190,7 @@ export interface Opening {
 export function openingText({ name, minute, low, high }: Opening): string {
   const here = minute === undefined ? `${name} stays shut` : `${name} opens at minute ${figure(minute)}`;
   const until =
-    high === undefined ? `from ${figure(low)}, or never` : `from ${figure(low)} to ${figure(high)}`;
+    high === undefined ? `from ${figure(low)} on, or never` : `from ${figure(low)} to ${figure(high)}`;
   return `${here}; in 8 lessons in 10 ${until}`;
 }
 

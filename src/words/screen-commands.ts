@@ -19,7 +19,7 @@ export const COMMANDS = {
   stopTidying: 'Stop tidying',
   heat: 'Where the time goes',
   play: 'Play it through',
-  closePlay: 'Close the lesson',
+  closePlay: 'Close the play-through',
   fit: 'The whole map in view',
   zoomIn: 'Larger',
   zoomOut: 'Smaller',
