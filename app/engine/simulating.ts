@@ -74,11 +74,12 @@ export function startSimulating(): void {
     });
   };
   const end = () => {
+    if (!asked) return;
     ticket += 1;
     asked = undefined;
     stopPage();
     worker?.postMessage(undefined);
-    if (useSimulated.getState() !== NOTHING_SIMULATED) useSimulated.setState(NOTHING_SIMULATED, true);
+    useSimulated.setState(NOTHING_SIMULATED);
   };
   const consider = () => {
     const { game, network, measures } = currentAssessment();
