@@ -1,5 +1,5 @@
 /** Every command, in the order in which the list of keys shows them. */
-import { liftQuestion } from '../../src/words/lift.ts';
+import { liftQuestion } from '../../src/words/lift-question.ts';
 import { PRINT_COMMAND } from '../../src/words/print-command.ts';
 import { COMMANDS } from '../../src/words/screen-commands.ts';
 import { beginGame, openFile, saveToFile } from '../keep/index.ts';

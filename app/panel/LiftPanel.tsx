@@ -10,7 +10,7 @@ import { useAssessment } from '../store/assessment.ts';
 import { useView } from '../store/view.ts';
 import { OrderOfPlay } from './OrderOfPlay.tsx';
 
-export function LiftPanel({ lifted }: { lifted: NodeId }) {
+export default function LiftPanel({ lifted }: { lifted: NodeId }) {
   const assessment = useAssessment();
   const answer = useMemo(() => liftAnswer(assessment, lifted), [assessment, lifted]);
   const node = assessment.game.nodes.get(lifted);

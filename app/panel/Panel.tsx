@@ -7,11 +7,11 @@ import { PAGE, PANEL } from '../../src/words/screen.ts';
 import { Sign } from '../shell/signs.tsx';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
-import { LiftPanel } from './LiftPanel.tsx';
 import { Overview } from './Overview.tsx';
 import { usePanel } from './topics.ts';
 import './panel.css';
 
+const LiftPanel = lazy(() => import('./LiftPanel.tsx'));
 const Inspector = lazy(() => import('../inspect/Inspector.tsx'));
 
 export function Panel() {
@@ -42,7 +42,9 @@ export function Panel() {
         aria-label={PAGE.panel}
       >
         {lifted !== undefined ? (
-          <LiftPanel key={lifted} lifted={lifted} />
+          <Suspense>
+            <LiftPanel key={lifted} lifted={lifted} />
+          </Suspense>
         ) : selected ? (
           <Suspense>
             <Inspector />

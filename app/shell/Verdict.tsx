@@ -4,17 +4,16 @@
  */
 import { useMemo } from 'react';
 
-import type { NodeId } from '../../src/game/model.ts';
-import { liftAnswer } from '../../src/words/lift.ts';
 import { PAGE } from '../../src/words/screen.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { verdictOf, type Verdict as Words } from '../../src/words/verdict.ts';
 import { useFewest } from '../engine/fewest.ts';
 import { useSimulation } from '../engine/simulation.ts';
-import { type Assessment, useAssessment } from '../store/assessment.ts';
+import { useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
 import { HeadNews, useHeadNews } from './HeadNews.tsx';
+import { useLiftAnswer } from './lift-answer.ts';
 import { Refusal } from './Refusal.tsx';
 import { SentenceText } from './SentenceText.tsx';
 import { Sign, type SignName } from './signs.tsx';
@@ -29,21 +28,17 @@ const SIGNS: Readonly<Record<Words['tone'], { readonly sign: SignName; readonly 
 /** Letters that fit two lines of the head on a screen of 1366 pixels; longer sentences are set smaller. */
 const TWO_LINES = 130;
 
-/** The answer to what is lifted, in the form of a verdict. */
-function withoutIt(assessment: Assessment, lifted: NodeId | undefined): Words | undefined {
-  return lifted === undefined ? undefined : liftAnswer(assessment, lifted);
-}
-
 export function Verdict() {
   const assessment = useAssessment();
   const fewest = useFewest();
   const { figures, findings } = useSimulation();
   const simulated = figures?.simulated;
   const lifted = useView((state) => state.lifted);
-  const verdict = useMemo(
-    () => withoutIt(assessment, lifted) ?? verdictOf(assessment, fewest, { simulated, findings }),
-    [assessment, fewest, simulated, findings, lifted],
+  const own = useMemo(
+    () => verdictOf(assessment, fewest, { simulated, findings }),
+    [assessment, fewest, simulated, findings],
   );
+  const verdict: Words = useLiftAnswer(assessment, lifted) ?? own;
   const refused = useGame((state) => state.refusal !== undefined);
   const news = useHeadNews().length > 0;
   const { sign, className } = SIGNS[verdict.tone];

@@ -277,16 +277,3 @@ function rescue(say: Say, node: GameNode, told: readonly NodeId[], codes: boolea
 function ending(before: string, answer: string | undefined): Part[] {
   return answer === undefined ? ['.'] : [before, { code: answer }, '.'];
 }
-
-/** "What if nobody finds this?", with the verb that fits: a puzzle is solved, a lock is opened. */
-export function liftQuestion(kind: Kind): string {
-  switch (kind) {
-    case 'puzzle':
-      return 'What if nobody solves this?';
-    case 'container':
-    case 'fastener':
-      return 'What if nobody opens this?';
-    default:
-      return 'What if nobody finds this?';
-  }
-}

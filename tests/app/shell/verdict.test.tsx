@@ -1,4 +1,4 @@
-import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
+import { act, cleanup, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { Panel } from '../../../app/panel/Panel.tsx';
 import { usePanel } from '../../../app/panel/topics.ts';
@@ -63,11 +63,11 @@ describe('the verdict', () => {
     expect(useView.getState().shown).toBeGreaterThan(0);
   });
 
-  test('answers for what is lifted, and changes nothing', () => {
+  test('answers for what is lifted, and changes nothing', async () => {
     render(<Verdict />);
     const before = theGame();
     act(() => useView.getState().lift('note'));
-    expect(verdict()).toContain('Without Torn note');
+    await waitFor(() => expect(verdict()).toContain('Without Torn note'));
     expect(theGame()).toBe(before);
     act(() => useView.getState().lift(undefined));
     expect(verdict()).toContain('It can be won.');
@@ -138,10 +138,10 @@ describe('the panel', () => {
     expect(screen.getAllByText(', in the chain')).toHaveLength(3);
   });
 
-  test('without what is lifted: what falls, what to do in class, what is left', () => {
+  test('without what is lifted: what falls, what to do in class, what is left', async () => {
     useView.getState().lift('note');
     render(<Panel />);
-    expect(screen.getByRole('heading', { name: 'Without Torn note' })).toBeTruthy();
+    expect(await screen.findByRole('heading', { name: 'Without Torn note' })).toBeTruthy();
     expect(screen.getByText(/Give the team a copy/)).toBeTruthy();
     expect(screen.getByText('stops after 1')).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Put it back' }));
