@@ -2,7 +2,8 @@
 import { criticalChain } from '../../src/engine/critical-chain.ts';
 import { Batch } from '../../src/engine/simulation/batch.ts';
 import type { Clock } from '../../src/engine/simulation/clock.ts';
-import { type Figures, WAYS } from '../../src/engine/simulation/figures.ts';
+import { costsOf } from '../../src/engine/simulation/costs.ts';
+import { type Figures, type StepCosts, WAYS } from '../../src/engine/simulation/figures.ts';
 import { type Rules, statedRules } from '../../src/engine/simulation/rules.ts';
 import { timedFindings } from '../../src/findings/timed/index.ts';
 import type { TimedFinding } from '../../src/findings/timed/timed-finding.ts';
@@ -44,6 +45,8 @@ export function* figuresOf(clock: Clock, { coarse, runs }: Effort): Generator<Fi
   const simulated = batch.result();
   const fine: Figures = { clock, simulated, coarse: false, chain, ...nothingMore };
   yield answer(fine);
+  const costs = yield* costsIn(clock, rules, runs);
+  yield answer({ ...fine, costs });
 
   const chances: number[] = [simulated.inTime];
   for (let hints = 1; hints <= hintsAsked(clock); hints++) {
@@ -51,11 +54,33 @@ export function* figuresOf(clock: Clock, { coarse, runs }: Effort): Generator<Fi
     const given: Rules = { ...rules, hints, teams: clock.lesson.teams };
     chances.push(yield* chance(clock, given, Math.ceil(runs / clock.lesson.teams)));
   }
-  yield answer({ ...fine, byHints: chances });
+  yield answer({ ...fine, costs, byHints: chances });
 
   const byChoosing: number[] = [simulated.inTime];
   for (const choosing of WAYS.slice(1)) byChoosing.push(yield* chance(clock, { ...rules, choosing }, runs));
-  yield answer({ ...fine, byHints: chances, byChoosing });
+  yield answer({ ...fine, costs, byHints: chances, byChoosing });
+}
+
+/**
+ * Steps that may be played in all for the costs: each step asks for every run anew, so that the work grows with the square of their number.
+ * Very large games are costed from fewer runs.
+ */
+const STEPS_PLAYED = 200_000_000;
+const LEAST_RUNS = 20;
+
+function* costsIn(clock: Clock, rules: Rules, runs: number): Generator<undefined, StepCosts> {
+  const { size, isStep } = clock.network;
+  const steps = isStep.reduce((sum, step) => sum + step, 0);
+  const affordable = Math.floor(STEPS_PLAYED / (steps * steps * rules.teams + 1));
+  const costs = { minutes: new Float64Array(size), decides: new Float64Array(size) };
+  for (const one of costsOf(clock, rules, Math.min(runs, Math.max(LEAST_RUNS, affordable)))) {
+    if (one) {
+      costs.minutes[one.step] = one.cost;
+      costs.decides[one.step] = one.decides;
+    }
+    yield undefined;
+  }
+  return costs;
 }
 
 function* chance(clock: Clock, rules: Rules, runs: number): Generator<undefined, number> {
