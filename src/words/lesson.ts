@@ -32,9 +32,9 @@ export const LESSON = {
 
 /** What is wrong with what was typed, or with what a file says. */
 export const WRONG_LESSON = {
-  pupils: 'Nobody plays with 0 pupils. The figures count one. Write a whole number from 1.',
-  teams: 'Nobody plays in 0 teams. The figures count one. Write 1 where all play together.',
-  minutes: 'In 0 minutes nothing can be played. Write the minutes of play: 40.',
+  pupils: 'Nobody plays with 0 pupils. Write at least 1.',
+  teams: 'Nobody plays in 0 teams. Write 1 where all play together.',
+  minutes: 'In 0 minutes nobody can play. Write the minutes: 40.',
 };
 
 /** With no adult in the room the figures know no teacher. */
@@ -58,7 +58,8 @@ export function teamsOf({ pupils, teams }: LessonPlan): string {
   if (teams > pupils && pupils > 0) {
     return `There are ${count(teams, 'team')} and only ${count(pupils, 'pupil')}: some teams have nobody. The figures count one pupil in each.`;
   }
-  if (pupils < 1 || teams < 1) return '';
+  if (teams < 1) return 'The figures count one team.';
+  if (pupils < 1) return 'The figures count one pupil in each team.';
   const least = Math.floor(pupils / teams);
   const more = pupils % teams;
   if (teams === 1) return `One team of ${count(pupils, 'pupil')}.`;

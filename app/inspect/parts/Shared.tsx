@@ -32,7 +32,7 @@ export function Shared({ node }: { node: GameNode }) {
         />
         {FORM.eachTeam}
       </label>
-      <div className="form-check">
+      <div className="form-check form-count-row">
         <input
           id={`${id}-all`}
           type="radio"

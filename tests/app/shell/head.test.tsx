@@ -46,14 +46,15 @@ test('nobody and no time are told in a sentence at the field, typed or out of a 
   type('Teams', '0');
   expect(screen.getByText(/^Nobody plays in 0 teams/)).toBeTruthy();
   type('Play', '0');
-  expect(screen.getByText(/^In 0 minutes nothing can be played/)).toBeTruthy();
+  expect(screen.getByText(/^In 0 minutes nobody can play/)).toBeTruthy();
   expect(theGame().head.lesson).toEqual({});
   cleanup();
   openGame({ ...theGame(), head: { lesson: { pupils: 0, teams: 0, minutes: 0 } } });
   render(<LessonForm onClose={() => undefined} />);
+  expect(screen.getByText('The figures count one team.')).toBeTruthy();
   expect(screen.getByText(/^Nobody plays with 0 pupils/)).toBeTruthy();
   expect(screen.getByText(/^Nobody plays in 0 teams/)).toBeTruthy();
-  expect(screen.getByText(/^In 0 minutes nothing can be played/)).toBeTruthy();
+  expect(screen.getByText(/^In 0 minutes nobody can play/)).toBeTruthy();
 });
 
 test('how the teams come out, and more teams than pupils', () => {
