@@ -6,17 +6,19 @@
 import { readFileSync } from 'node:fs';
 import { fewestSteps } from '../../src/engine/fewest.ts';
 import { type Report, reportFrom } from '../../src/engine/report.ts';
+import { plainFigures } from '../../src/engine/simulation/in-report.ts';
 import { assess } from '../../src/findings/assess.ts';
 import type { Level } from '../../src/findings/finding.ts';
+import { timedFindings } from '../../src/findings/timed/index.ts';
 import type { Game, NodeId } from '../../src/game/model.ts';
 import { readGame } from '../../src/game/read.ts';
 import { noteText, problemLines } from '../../src/words/problems.ts';
 import {
   CHECK_USAGE,
   checkProblem,
-  findingMessage,
   openProblem,
   reportLines,
+  toldFindings,
   unknownOption,
 } from '../../src/words/report.ts';
 
@@ -31,8 +33,7 @@ interface FileReport extends Report {
 }
 
 interface Checked {
-  /** Simulates the game, so only where it is asked for. */
-  readonly report: () => FileReport;
+  readonly report: FileReport;
   readonly lines: readonly string[];
   readonly canBeWon: boolean;
 }
@@ -76,20 +77,18 @@ function tryCheck(file: string, game: Game): Checked | undefined {
 
 function check(file: string, game: Game): Checked {
   const assessment = assess(game);
-  const { network, measures, findings, canBeWon } = assessment;
+  const { network, measures, canBeWon } = assessment;
   const fewest = measures.solvable ? fewestSteps(network, measures) : undefined;
+  const figures = measures.solvable ? plainFigures(game, network) : undefined;
+  const timed = { simulated: figures?.simulated, findings: figures ? timedFindings(figures) : [] };
+  const told = toldFindings(assessment, timed);
   return {
-    report: () => ({
+    report: {
       file,
-      ...reportFrom(game, network, measures, fewest),
-      findings: findings.map((finding) => ({
-        code: finding.code,
-        level: finding.level,
-        nodes: finding.nodes,
-        message: findingMessage(game, finding),
-      })),
-    }),
-    lines: reportLines(file, assessment, fewest),
+      ...reportFrom(game, network, measures, fewest, figures),
+      findings: told.map(({ finding: { code, level, nodes }, message }) => ({ code, level, nodes, message })),
+    },
+    lines: reportLines(file, assessment, fewest, timed),
     canBeWon,
   };
 }
@@ -108,7 +107,7 @@ function run(args: readonly string[]): number {
   if (options.includes('--json')) {
     console.log(
       JSON.stringify(
-        checked.map(({ report }) => report()),
+        checked.map(({ report }) => report),
         undefined,
         2,
       ),

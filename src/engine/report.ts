@@ -4,7 +4,7 @@ import { fewestSteps } from './fewest.ts';
 import { type Fewest, type Measures, measure } from './measures.ts';
 import { compile, type Network } from './network.ts';
 import { RUNS } from './simulation/batch.ts';
-import { simulatedFigures } from './simulation/in-report.ts';
+import { type PlainFigures, plainFigures } from './simulation/in-report.ts';
 
 /** Ids are sorted by code point. Minutes are expected minutes of play. All but the first four only when the game is solvable. */
 export interface Report {
@@ -43,12 +43,13 @@ export function reportOf(game: Game): Report {
   return reportFrom(game, network, measures, measures.solvable ? fewestSteps(network, measures) : undefined);
 }
 
-/** From what is known already; `fewest` is left out of the report when it is not given. */
+/** From what is known already; `fewest` is left out of the report when it is not given, `figures` are worked out. */
 export function reportFrom(
   game: Game,
   network: Network,
   measures: Measures,
   fewest: Fewest | undefined,
+  figures?: PlainFigures,
 ): Report {
   const marked = (marks: Uint8Array) => network.ids.filter((_, node) => marks[node] === 1);
   const { solvable, reached, drag } = measures;
@@ -60,7 +61,8 @@ export function reportFrom(
         reached[node] === 1 && network.isStep[node] === 1 ? [[id, minutes[node] ?? 0]] : [],
       ),
     );
-  const { runs, costRuns, ends, idle, idleWhile, cost } = simulatedFigures(game, network);
+  const { simulated, costs, costRuns } = figures ?? plainFigures(game, network);
+  const { runs, median, p10, p90, inTime, idle, idleWhile } = simulated;
   return {
     ...base,
     steps: {
@@ -68,9 +70,9 @@ export function reportFrom(
       ...(fewest && { fewest: fewest.steps, fewestExact: fewest.exact }),
       longestChain: measures.longestChain,
     },
-    minutes: { shortest: measures.shortest, ...ends },
+    minutes: { shortest: measures.shortest, median, p10, p90, chanceInTime: inTime },
     waiting: { total: idle, byStep: byStep(idleWhile) },
-    ...(cost && { cost: byStep(cost) }),
+    ...(costs && { cost: byStep(costs.minutes) }),
     ...((runs < RUNS || costRuns < RUNS) && { runs: { minutes: runs, cost: costRuns } }),
     drag: byStep(drag),
     mustDo: marked(measures.mustDo),

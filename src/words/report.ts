@@ -2,10 +2,11 @@
 import type { Fewest } from '../engine/measures.ts';
 import type { Assessment } from '../findings/assess.ts';
 import type { Finding } from '../findings/finding.ts';
-import type { Game } from '../game/model.ts';
+import type { TimedFinding } from '../findings/timed/timed-finding.ts';
 import { findingSentence } from './findings/index.ts';
+import { timedSentence } from './findings/timed.ts';
 import { plain } from './sentence.ts';
-import { verdictOf } from './verdict.ts';
+import { type Timed, verdictOf } from './verdict.ts';
 
 export const CHECK_USAGE = 'Tell which games to check: npm run -s check -- [--json] FILE…';
 
@@ -33,24 +34,37 @@ export function checkProblem(message: string): string {
   return `This game could not be checked. That is a fault of Latchmap: ${message}`;
 }
 
-export function findingMessage(game: Game, finding: Finding): string {
-  return plain(findingSentence(game, finding));
+export interface ToldFinding {
+  readonly finding: Finding | TimedFinding;
+  readonly message: string;
+}
+
+/** All findings, those from simulated lessons last. */
+export function toldFindings({ game, findings }: Assessment, timed: Timed): ToldFinding[] {
+  return [
+    ...findings.map((finding) => ({ finding, message: plain(findingSentence(game, finding)) })),
+    ...timed.findings.map((finding) => ({ finding, message: plain(timedSentence(game, finding)) })),
+  ];
 }
 
 /** A short verdict, then a line for each finding. */
-export function reportLines(file: string, assessment: Assessment, fewest: Fewest | undefined): string[] {
-  const { game, findings } = assessment;
-  const { first, second } = verdictOf(assessment, fewest);
-  const title = game.head.title?.trim() ?? '';
+export function reportLines(
+  file: string,
+  assessment: Assessment,
+  fewest: Fewest | undefined,
+  timed: Timed,
+): string[] {
+  const { first, second } = verdictOf(assessment, fewest, timed);
+  const title = assessment.game.head.title?.trim() ?? '';
   return [
     title === '' ? file : `${file}: ${title}`,
     [first, second]
       .map(plain)
       .filter((text) => text !== '')
       .join(' '),
-    ...findings.map((finding) => {
+    ...toldFindings(assessment, timed).map(({ finding, message }) => {
       const level = finding.level === 'stops' ? 'Stops the game' : 'Worth a look';
-      return `- ${level}: ${findingMessage(game, finding)}`;
+      return `- ${level}: ${message}`;
     }),
   ];
 }

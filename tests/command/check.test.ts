@@ -102,10 +102,24 @@ describe('npm run check', () => {
     const path = file('hidden.json', hidden);
     const { code, out, err } = await check(path);
     expect(out).toBe(
-      `${path}: Hidden\nIt can be won. Without a hitch: 2.3 of 40 minutes. Its only step is needed.\n`,
+      `${path}: Hidden\nIt can be won. All lessons finish before the bell. Without a hitch: 2.3 of 40 minutes. Its only step is needed.\n`,
     );
     expect(err).toBe('');
     expect(code).toBe(0);
+  });
+
+  it('lists what simulated lessons say, which stops nothing', async () => {
+    const path = file('short.json', { ...hidden, lesson: { minutes: 1 } });
+    const { code, out } = await check(path);
+    expect(code).toBe(0);
+    expect(out).toContain('Too long for the lesson. It can be won, but no lesson finishes before the bell');
+    expect(out).toMatch(
+      /1 thing is worth a look\.\n- Worth a look: No lesson finishes before the bell\. Half take/,
+    );
+    const json = await check('--json', path);
+    expect(z.parse(reports, JSON.parse(json.out))[0]?.findings.map((finding) => finding.code)).toEqual([
+      'tooLong',
+    ]);
   });
 
   it('gives 1 and the findings when something stops a game', async () => {

@@ -6,10 +6,13 @@ import type { Figures } from '../../engine/simulation/figures.ts';
 import type { FindingOf } from '../finding.ts';
 import type { TIMED_RULES } from './index.ts';
 
+/** What of the figures the rules look at. */
+export type Timing = Pick<Figures, 'clock' | 'simulated' | 'costs'>;
+
 export interface TimedRule<Code extends string, V extends object> {
   readonly code: Code;
   /** Its findings come in an order that depends on the figures alone; nothing as long as what it needs of them has not been worked out. */
-  readonly find: (figures: Figures) => readonly FindingOf<Code, V>[];
+  readonly find: (timing: Timing) => readonly FindingOf<Code, V>[];
 }
 
 export type AnyTimedRule = (typeof TIMED_RULES)[number];
