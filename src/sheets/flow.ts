@@ -78,6 +78,19 @@ export function paginate(flow: Flow, frame: FlowFrame): Mark[][] {
   return pages.made;
 }
 
+/** Share of the space between rows that is left where they stand closer. */
+const CLOSER = 0.5;
+
+/** The same with rows a little closer where that saves a page: the last would hold next to nothing. */
+export function fewestPages(flow: Flow, frame: FlowFrame): Mark[][] {
+  const usual = paginate(flow, frame);
+  if (usual.length < 2) return usual;
+  const closer = (row: Row): Row => ({ ...row, before: CLOSER * row.before });
+  const sections = flow.sections.map((section) => ({ ...section, rows: section.rows.map(closer) }));
+  const tight = paginate({ ...flow, sections }, frame);
+  return tight.length < usual.length ? tight : usual;
+}
+
 class Pages {
   readonly made: Mark[][] = [];
   readonly #heads: Row | undefined;

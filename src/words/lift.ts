@@ -1,5 +1,6 @@
 /** 'What if nobody finds this?': the answer in the head, what falls, and what a teacher does about it in class. */
 import { rowOf } from '../engine/rows.ts';
+import { fastenerType } from '../fasteners/index.ts';
 import type { Assessment } from '../findings/assess.ts';
 import { codeOf } from '../game/codes.ts';
 import type { GameNode, Kind, NodeId } from '../game/model.ts';
@@ -112,7 +113,7 @@ function inShort(say: Say, node: GameNode, codes: boolean, isOneOfSeveral: boole
       return ['Open it for the team.'];
     case 'fastener':
       return sentence(
-        isOneOfSeveral ? `Open its ${lockLabel(say.game, node)}` : 'Open the lock',
+        isOneOfSeveral ? `Open its ${lockLabel(say.game, node)}` : lockToOpen(node.type),
         ...ending(': ', answer),
       );
     case 'key':
@@ -128,6 +129,10 @@ function inShort(say: Say, node: GameNode, codes: boolean, isOneOfSeveral: boole
     case 'prize':
       return ['Hand it over.'];
   }
+}
+
+function lockToOpen(type: string | undefined): string {
+  return fastenerType(type).opensWith === 'nothing' ? 'Open the latch' : 'Open the lock';
 }
 
 /** What falls with a node, in the order in which it would have been reached. */

@@ -5,7 +5,7 @@ import { COLUMNS, CONTINUED } from '../../words/lists.ts';
 import type { Sentence } from '../../words/sentence.ts';
 import { lessonText, SHEET_TITLES } from '../../words/sheets.ts';
 import type { Drawing, Mark } from '../drawing.ts';
-import { type Flow, paginate, type Row, type Section, type Strip, stripsHeight } from '../flow.ts';
+import { type Flow, fewestPages, type Row, type Section, type Strip, stripsHeight } from '../flow.ts';
 import { FOOT_HEIGHT } from '../foot.ts';
 import { bandMarks, headingOf } from '../map/draw/heading.ts';
 import { movedDown, rule, textMark } from '../marks.ts';
@@ -53,7 +53,7 @@ export function listPages(content: ListContent, frame: ListFrame): Drawing[] {
   const isEndless = stripsHeight(head) > height * TALLEST_HEAD;
   const first = isEndless ? [] : head;
   const above: Section[] = isEndless ? [{ rows: [{ before: 0, cells: [head] }] }] : [];
-  const pages = paginate(
+  const pages = fewestPages(
     { ...content.flow, sections: [...above, ...content.flow.sections] },
     {
       first: margin + stripsHeight(first),

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { TextMark } from '../../../src/sheets/drawing.ts';
-import { paginate, type Row, type Section, type Strip } from '../../../src/sheets/flow.ts';
+import { fewestPages, paginate, type Row, type Section, type Strip } from '../../../src/sheets/flow.ts';
 import { textMark } from '../../../src/sheets/marks.ts';
 
 const FRAME = { first: 100, others: 50, bottom: 300 };
@@ -23,6 +23,23 @@ function textsOf(section: readonly Section[], heads?: Row): TextMark[][] {
 }
 
 const said = (pages: readonly TextMark[][]) => pages.map((page) => page.map(({ text }) => text));
+
+describe('fewer pages', () => {
+  const rows = (count: number): Section[] => [
+    { rows: Array.from({ length: count }, (_, i) => row(`${i}`, 1, 10)) },
+  ];
+
+  it('has rows closer where that saves a page', () => {
+    // Ten rows with nine spaces of ten points fill the first page; at five points thirteen fit.
+    expect(paginate({ sections: rows(12) }, FRAME)).toHaveLength(2);
+    expect(fewestPages({ sections: rows(12) }, FRAME)).toHaveLength(1);
+  });
+
+  it('leaves them as they are where it saves none', () => {
+    expect(fewestPages({ sections: rows(16) }, FRAME)).toEqual(paginate({ sections: rows(16) }, FRAME));
+    expect(fewestPages({ sections: rows(8) }, FRAME)).toEqual(paginate({ sections: rows(8) }, FRAME));
+  });
+});
 
 describe('the paginator', () => {
   it('makes a page even of nothing', () => {

@@ -15,6 +15,7 @@ import {
   textPiece,
   together,
 } from '../measure/pieces.ts';
+import { teamNumber } from '../measure/ticks.ts';
 import { typeOf } from '../measure/type.ts';
 import { container, haspBar, place } from '../measure/wall-marks.ts';
 
@@ -87,7 +88,7 @@ export function legendLines(uses: Uses, teams: number, remarks: readonly string[
     const number = textPiece(String(uses.told), { ...type.name }, { role: 'plain' }, 1);
     entries.push(entry([signPiece('leadsTo', SIZE, 'ink'), number], LEGEND.told(uses.told)));
   }
-  if (uses.hasTicks) entries.push(entry([tickPiece()], LEGEND.tick(teams)));
+  if (uses.hasTicks) entries.push(entry([tickPiece(teams)], LEGEND.tick(teams)));
   for (const remark of remarks) {
     for (const part of wrap(remark, width, type.thing)) entries.push({ ...words(part), before: 11 });
   }
@@ -126,9 +127,10 @@ function smaller(mark: Mark): Mark {
   return mark.mark === 'area' ? { ...mark, corners: mark.corners.map(shrunk) } : mark;
 }
 
-function tickPiece(): Piece {
-  const { role: _, ...box } = tickBox(0.4, -TICK / 2);
-  return { width: TICK + 0.8, before: 0, marks: [{ ...box, role: 'plain' }] };
+function tickPiece(teams: number): Piece {
+  const y = -TICK / 2;
+  const box: Mark = { ...tickBox(0.4, y), role: 'plain' };
+  return { width: TICK + 0.8, before: 0, marks: teams > 1 ? [box, teamNumber(1, 0.4, y)] : [box] };
 }
 
 function example(step: number): Piece {

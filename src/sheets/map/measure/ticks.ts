@@ -49,10 +49,11 @@ export function tickMarks(
 
 const TEAM = { size: 7.5, weight: 'regular', family: 'words' } as const;
 
-function teamNumber(team: number, x: number, y: number, of: NodeId): Mark {
+/** In the box at x and y. */
+export function teamNumber(team: number, x: number, y: number, of?: NodeId): Mark {
   return textMark(
     String(team),
     { x: x + TICK / 2, y: y + TICK / 2 + dropOf(TEAM) },
-    { ...TEAM, align: 'middle', ink: 'second', of },
+    { ...TEAM, align: 'middle', ink: 'second', ...(of !== undefined && { of }) },
   );
 }
