@@ -11,8 +11,13 @@ import { naiveGame } from '../engine/naive.ts';
 export interface Chance {
   /** Minutes that the step takes in this run. */
   draw(run: number, step: PlainThing): number;
-  /** One of the open steps (at least one; sorted by id), at this choice of the run, counted from 0. */
-  choose(run: number, choice: number, open: readonly PlainThing[]): PlainThing;
+  /** One of the open steps (at least one; sorted by id), at this choice of the run, counted from 0; `possible`: since when they are open. */
+  choose(
+    run: number,
+    choice: number,
+    open: readonly PlainThing[],
+    possible: ReadonlyMap<NodeId, number>,
+  ): PlainThing;
 }
 
 export interface PlainThing {
@@ -143,7 +148,7 @@ export function playPlainly({ things, prizes, team }: PlainGame, chance: Chance,
     if (prizes.every(has)) return { end: now, possible, begin, pupils, reached, idle, idleWhile };
     open = open.filter(({ followers }) => followers.length === 0 || !followers.every(has));
     while (free > 0 && open.length > 0) {
-      const step = chance.choose(run, choices++, open);
+      const step = chance.choose(run, choices++, open, possible);
       open = open.filter((other) => other !== step);
       const hands = Math.min(step.hands, free);
       free -= hands;
@@ -174,6 +179,8 @@ export interface PlainFigures {
   readonly inTime: number;
   readonly idle: number;
   readonly idleWhile: ReadonlyMap<NodeId, number>;
+  /** By which minute a thing is reached in so many of the runs; Infinity where it is in fewer. */
+  readonly reached: ReadonlyMap<NodeId, Readonly<Record<'p10' | 'median' | 'p90', number>>>;
 }
 
 /** Runs 0 to count − 1 of a game that can be won, and what is reported of them. */
@@ -184,22 +191,54 @@ export function simulatePlainly(game: PlainGame, chance: Chance, count: number):
   for (const run of runs) {
     for (const [id, minutes] of run.idleWhile) idleWhile.set(id, (idleWhile.get(id) ?? 0) + minutes / count);
   }
+  const reached = game.things.map(({ id }) => {
+    const minutes = runs.map((run) => run.reached.get(id) ?? Infinity).sort((a, b) => a - b);
+    return [id, spreadOf(minutes)] as const;
+  });
   return {
     ends,
-    median: ends[Math.floor(count / 2)] ?? Infinity,
-    p10: ends[Math.ceil(count * 0.1) - 1] ?? Infinity,
-    p90: ends[Math.ceil(count * 0.9) - 1] ?? Infinity,
+    ...spreadOf(ends),
+    reached: new Map(reached),
     inTime: ends.filter((end) => end <= game.minutes + SAME).length / count,
     idle: runs.reduce((sum, { idle }) => sum + idle, 0) / count,
     idleWhile,
   };
 }
 
+/** By nearest rank, the upper one where two are in the middle. */
+function spreadOf(sorted: readonly number[]) {
+  const at = (position: number) => sorted[position] ?? Infinity;
+  return {
+    p10: at(Math.ceil(sorted.length * 0.1) - 1),
+    median: at(Math.floor(sorted.length / 2)),
+    p90: at(Math.ceil(sorted.length * 0.9) - 1),
+  };
+}
+
+/** What is going on in a run at a minute; nothing from its end on. */
+export function plainMoment(
+  game: PlainGame,
+  { end, possible, begin, pupils, reached }: PlainRun,
+  minute: number,
+) {
+  const has = (minutes: ReadonlyMap<NodeId, number>, { id }: PlainThing) =>
+    (minutes.get(id) ?? Infinity) <= minute;
+  if (end <= minute) return { open: 0, busy: 0, idle: 0 };
+  const isPassedOver = ({ followers }: PlainThing) =>
+    followers.length > 0 && followers.every((follower) => has(reached, follower));
+  const open = game.things.filter(
+    (thing) => has(possible, thing) && !has(begin, thing) && !isPassedOver(thing),
+  );
+  const working = game.things.filter((thing) => has(begin, thing) && !has(reached, thing));
+  const busy = working.reduce((sum, { id }) => sum + (pupils.get(id) ?? 0), 0);
+  return { open: open.length, busy, idle: game.team - busy };
+}
+
 /** Minutes that a step costs: the mean over the runs of the end less the end of the same run with no time for the step. */
 export function costPlainly(game: PlainGame, chance: Chance, count: number, id: NodeId): number {
   const without: Chance = {
     draw: (run, step) => (step.id === id ? 0 : chance.draw(run, step)),
-    choose: (run, choice, open) => chance.choose(run, choice, open),
+    choose: (...choice) => chance.choose(...choice),
   };
   let sum = 0;
   for (let run = 0; run < count; run++) {
