@@ -17,12 +17,20 @@ export function withLesson(game: Game, lesson: Readonly<Record<string, number>>)
 
 /** Sums of minutes that may differ in their last digits. */
 export const CLOSE = 1e-5;
+const NEVER = Number.POSITIVE_INFINITY;
 
-/** No step before its needs, none with more pupils than there are, everything reached after what it waits for, and nothing left when it came. */
+/** No step before its needs, none with more pupils than there are, and everything reached as soon as what it waits for. */
 export function expectSound(clock: Clock, log: RunLog) {
+  expect(faultsOf(clock, log)).toEqual([]);
+}
+
+function faultsOf(clock: Clock, log: RunLog): string[] {
   const { network } = clock;
   const { events } = network;
-  for (const prize of network.prizes) expect(log.reached[prize]).toBeLessThanOrEqual(log.end);
+  const faults: string[] = [];
+  const hold = (isTrue: boolean, fault: string, event: number) => {
+    if (!isTrue) faults.push(`${fault}: ${network.ids[events.node[event] ?? 0]}`);
+  };
   const came = (event: number): number => {
     if (event < network.size) return log.reached[event] ?? Number.NaN;
     const node = events.node[event] ?? 0;
@@ -33,31 +41,28 @@ export function expectSound(clock: Clock, log: RunLog) {
     const all = [...rowOf(events.all, event)].map(came);
     const some = [...rowOf(events.some, event)].map(came).sort((a, b) => a - b);
     const k = events.k[event] ?? 0;
-    const choice = k === 0 ? 0 : (some[k - 1] ?? Number.POSITIVE_INFINITY);
+    const choice = k === 0 ? 0 : (some[k - 1] ?? NEVER);
     return Math.max(0, events.release[event] ?? 0, choice, ...all);
   };
+  for (const prize of network.prizes) hold((log.reached[prize] ?? NEVER) <= log.end, 'not reached', prize);
   for (let event = 0; event < events.count; event++) {
     const isStep = event < network.size && network.isStep[event] === 1;
     if (event >= network.size && network.isStep[events.node[event] ?? 0] === 1) continue;
     const could = (isStep ? log.possible[event] : came(event)) ?? Number.NaN;
     const expected = expectedAt(event);
-    const isInRun = expected <= log.end + CLOSE;
-    if (isInRun) expect(Math.abs(could - expected)).toBeLessThanOrEqual(CLOSE);
-    else expect(could).toBe(Number.POSITIVE_INFINITY);
+    if (expected <= log.end + CLOSE) hold(Math.abs(could - expected) <= CLOSE, 'early or late', event);
+    else hold(could === NEVER, 'out of nothing', event);
     if (!isStep) continue;
     const begin = log.begin[event] ?? Number.NaN;
     const free = log.free[event] ?? Number.NaN;
     const reached = log.reached[event] ?? Number.NaN;
-    if (begin < Number.POSITIVE_INFINITY) {
-      expect(begin).toBeGreaterThanOrEqual(could);
-      expect(log.pupils[event]).toBeGreaterThanOrEqual(1);
-      expect(log.pupils[event]).toBeLessThanOrEqual(Math.min(clock.lesson.team, clock.hands[event] ?? 0));
-    } else {
-      expect([free, reached, log.pupils[event]]).toEqual([begin, begin, 0]);
-    }
-    expect(free).toBeGreaterThanOrEqual(begin);
-    expect(reached).toBeGreaterThanOrEqual(free);
+    const pupils = log.pupils[event] ?? Number.NaN;
+    const most = Math.min(clock.lesson.team, clock.hands[event] ?? 0);
+    if (begin < NEVER) hold(begin >= could && pupils >= 1 && pupils <= most, 'begun', event);
+    else hold(free === NEVER && reached === NEVER && pupils === 0, 'never begun', event);
+    hold(free >= begin && reached >= free, 'out of order', event);
   }
+  return faults;
 }
 
 /** Pupil-minutes worked up to the end. */
