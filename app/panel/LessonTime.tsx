@@ -40,7 +40,9 @@ function Told({ figures, isOld }: { figures: Figures; isOld: boolean }) {
         <strong>{chanceSentence(figures)}</strong> {rangeSentence(figures)}
       </p>
       <ByHints figures={figures} />
-      <p>{figures.byChoosing ? choosingSentence(figures.byChoosing) : LESSON_TIME.pending}</p>
+      <p className="lesson-time-ways">
+        {figures.byChoosing ? choosingSentence(figures.byChoosing) : LESSON_TIME.pending}
+      </p>
       <p>
         <SentenceText sentence={waitingSentence(game, figures)} leads />
       </p>

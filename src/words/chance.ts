@@ -20,19 +20,29 @@ function about(share: number): string {
   return share < OFTEN_ENOUGH && tenths === HALF_IN_TEN ? `just under ${tenths}` : `about ${tenths}`;
 }
 
-const FINISH: Readonly<Record<Extreme, string>> = {
-  all: 'all lessons finish',
-  nearlyAll: 'nearly all lessons finish',
-  hardlyAny: 'hardly any lesson finishes',
-  none: 'no lesson finishes',
+const LESSONS: Readonly<Record<Extreme, string>> = {
+  all: 'all lessons',
+  nearlyAll: 'nearly all lessons',
+  hardlyAny: 'hardly any lesson',
+  none: 'no lesson',
 };
 
-/** "about 8 lessons in 10 finish". @param share 0 to 1 */
-export function lessonsFinish(share: number): string {
+/** "about 8 lessons in 10". @param share 0 to 1 */
+export function lessonsInTen(share: number): string {
   const special = extreme(share);
-  if (special) return FINISH[special];
+  if (special) return LESSONS[special];
   const words = about(share);
-  return words === 'about 1' ? 'about 1 lesson in 10 finishes' : `${words} lessons in 10 finish`;
+  return words === 'about 1' ? 'about 1 lesson in 10' : `${words} lessons in 10`;
+}
+
+/** "finish" or "finishes", after as many lessons. */
+export function finish(share: number): string {
+  return lessonsInTen(share).includes('lessons') ? 'finish' : 'finishes';
+}
+
+/** "about 8 lessons in 10 finish". */
+export function lessonsFinish(share: number): string {
+  return `${lessonsInTen(share)} ${finish(share)}`;
 }
 
 const SHARES: Readonly<Record<Extreme, string>> = {

@@ -76,8 +76,12 @@ export function methodSentence(game: Game, { simulated, clock }: Figures): strin
     ? [`wait for ${count(lesson.adults, 'adult')} to check`]
     : [];
   const together = [...shares, ...checks];
-  const who = together.length > 0 ? `${count(lesson.teams, 'team')} that ${list(together)}` : 'a team';
-  return `Worked out from ${simulated.runs.toLocaleString('en')} simulated lessons, each step taking a time between its estimates, ${who} of ${count(simulated.team, 'pupil')} taking up whatever can be done, without hints.`;
+  const pupils = count(simulated.team, 'pupil');
+  const who =
+    together.length > 0
+      ? `${count(lesson.teams, 'team')} of ${pupils}, who ${list(together)}, take up`
+      : `a team of ${pupils} takes up`;
+  return `Worked out from ${simulated.runs.toLocaleString('en')} simulated lessons: each step takes a time between its estimates, and ${who} whatever can be done, without hints.`;
 }
 
 function plainName(name: Sentence): string {

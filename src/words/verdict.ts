@@ -5,7 +5,7 @@ import type { Assessment } from '../findings/assess.ts';
 import type { TimedFinding } from '../findings/timed/timed-finding.ts';
 import { OFTEN_ENOUGH } from '../findings/timed/too-long.ts';
 import { lessonOf } from '../game/defaults.ts';
-import { lessonsFinish } from './chance.ts';
+import { finish, lessonsInTen } from './chance.ts';
 import { findingHeadline } from './findings/index.ts';
 import { count, lessonInWords, minutesInWords, minutesOf } from './numbers.ts';
 import { sentence } from './say.ts';
@@ -38,11 +38,11 @@ export function toneOf(assessment: Assessment, { simulated }: Timed = NOT_SIMULA
 
 /** Without simulated lessons, by the shortest time. These know better: runs may be quicker than the mean of each step says. */
 function isTooLong(assessment: Assessment, simulated: Timed['simulated']): boolean {
-  return simulated ? simulated.inTime < OFTEN_ENOUGH : isLate(assessment);
+  return simulated ? simulated.inTime < OFTEN_ENOUGH : isLateByShortest(assessment);
 }
 
 /** By a tenth of a minute or more: less nobody means. */
-function isLate({ game, measures }: Assessment): boolean {
+function isLateByShortest({ game, measures }: Assessment): boolean {
   return Math.round(measures.shortest * 10) > Math.round(lessonOf(game).minutes * 10);
 }
 
@@ -85,15 +85,19 @@ function nothingToWin(assessment: Assessment): Verdict {
 }
 
 function won(assessment: Assessment, fewest: Fewest | undefined, simulated: Timed['simulated']): Sentence {
+  const isLong = isTooLong(assessment, simulated);
   return sentence(
-    ...(isTooLong(assessment, simulated)
-      ? [{ strong: 'Too long for the lesson.' }, ' It can be won, but ']
-      : [{ strong: 'It can be won.' }, ' ']),
-    simulated ? lessonsSentence(assessment, simulated) : timeSentence(assessment),
+    { strong: isLong ? 'Too long for the lesson.' : 'It can be won.' },
+    ' ',
+    simulated
+      ? lessonsSentence(assessment, simulated)
+      : sentence(isLong ? BUT : '', timeSentence(assessment)),
     ' ',
     stepsSentence(assessment, fewest),
   );
 }
+
+const BUT = 'It can be won, but ';
 
 /**
  * How many lessons end in time. Beside it the shortest time, but not where it is longer than the lesson and some are in time all the
@@ -101,17 +105,28 @@ function won(assessment: Assessment, fewest: Fewest | undefined, simulated: Time
  */
 function lessonsSentence(assessment: Assessment, simulated: NonNullable<Timed['simulated']>): Sentence {
   const { inTime, median } = simulated;
-  const few = inTime < OFTEN_ENOUGH;
-  const words = lessonsFinish(inTime);
-  const only = few && words.startsWith('about') ? 'only ' : '';
-  const chance: Sentence = [
-    only,
-    { topic: 'chance', text: few ? words : words.charAt(0).toUpperCase() + words.slice(1) },
-    ' before the bell',
-  ];
-  if (!isLate(assessment)) return sentence(chance, '. ', timeSentence(assessment));
-  if (inTime === 0) return sentence(chance, ': ', tooLongSentence(assessment));
-  return sentence(chance, '. Half take ', { topic: 'time', text: minutesInWords(median) }, ' or more.');
+  const isLate = isLateByShortest(assessment);
+  if (inTime === 0) {
+    const never: Part = { topic: 'chance', text: 'not before the bell' };
+    if (!isLate) return sentence(BUT, never, '. ', timeSentence(assessment));
+    return [
+      BUT,
+      never,
+      ': without a hitch it takes ',
+      { topic: 'time', text: minutesInWords(assessment.measures.shortest) },
+      '.',
+    ];
+  }
+  const words = lessonsInTen(inTime);
+  const isOnly = inTime < OFTEN_ENOUGH && words.startsWith('about');
+  return sentence(
+    isOnly ? 'Only ' : '',
+    { topic: 'chance', text: isOnly ? words : words.charAt(0).toUpperCase() + words.slice(1) },
+    ` ${finish(inTime)} before the bell. `,
+    isLate
+      ? ['Half take ', { topic: 'time', text: minutesInWords(median) }, ' or more.']
+      : timeSentence(assessment),
+  );
 }
 
 function tooLongSentence({ game, measures }: Assessment): Sentence {
@@ -122,7 +137,7 @@ function tooLongSentence({ game, measures }: Assessment): Sentence {
 }
 
 function timeSentence(assessment: Assessment): Sentence {
-  if (isLate(assessment)) return tooLongSentence(assessment);
+  if (isLateByShortest(assessment)) return tooLongSentence(assessment);
   const { game, measures } = assessment;
   const text = minutesOf(measures.shortest, lessonOf(game).minutes);
   return ['Without a hitch: ', { topic: 'time', text }, '.'];

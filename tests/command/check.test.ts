@@ -112,7 +112,9 @@ describe('npm run check', () => {
     const path = file('short.json', { ...hidden, lesson: { minutes: 1 } });
     const { code, out } = await check(path);
     expect(code).toBe(0);
-    expect(out).toContain('Too long for the lesson. It can be won, but no lesson finishes before the bell');
+    expect(out).toContain(
+      'Too long for the lesson. It can be won, but not before the bell: without a hitch it takes 2.3 minutes.',
+    );
     expect(out).toMatch(
       /1 thing is worth a look\.\n- Worth a look: No lesson finishes before the bell\. Half take/,
     );

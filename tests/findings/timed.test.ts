@@ -126,7 +126,7 @@ test('one step at a time all the way, and not where two can be done at once', ()
   expect(found(lesson(row(3, 4), { pupils: 24, teams: 4 }), 'oneAtATime')).toBeUndefined();
 });
 
-test('the minutes alone are those with one step at most', () => {
+test('the minutes alone are those with just one step', () => {
   const log = {
     run: 0,
     end: 10,
@@ -136,8 +136,8 @@ test('the minutes alone are those with one step at most', () => {
     pupils: Int32Array.of(1, 1, 0),
     reached: Float64Array.of(5, 9, Number.POSITIVE_INFINITY),
   };
-  // From 3 to 5 there are two.
-  expect(minutesAlone(log, Uint8Array.of(1, 1, 1))).toBe(8);
+  // From 3 to 5 there are two, from 9 on none.
+  expect(minutesAlone(log, Uint8Array.of(1, 1, 1))).toBe(7);
 });
 
 test('one lamp for four teams, and a lamp for each', () => {
@@ -167,6 +167,8 @@ test('one adult who checks every step of many teams', () => {
     lesson(row(4, 5, { checked: true }), { pupils: 24, teams: 8, adults, checkMinutes: 2 });
   expect(found(checked(1), 'queueForAdult')?.values).toMatchObject({ adults: 1, teams: 8 });
   expect(found(checked(8), 'queueForAdult')).toBeUndefined();
+  // While all wait for a check there is nothing to do, which is not one thing.
+  expect(found(checked(1), 'oneAtATime')).toBeUndefined();
 });
 
 /** A red herring beside the way to the prize. */

@@ -3,7 +3,7 @@ import type { RunLog } from '../../engine/simulation/model.ts';
 import type { TimedRule } from './timed-finding.ts';
 
 export interface OneAtATime {
-  /** Of a typical lesson: with one step at most to be worked, and in all. */
+  /** Of a typical lesson: with just one step to be worked, and in all. */
   readonly alone: number;
   readonly end: number;
   readonly team: number;
@@ -14,7 +14,7 @@ const NEARLY_ALL = 0.85;
 const FEWEST_STEPS = 4;
 const FEWEST_PUPILS = 3;
 
-/** Minutes of a run in which one step at most could be worked or was. */
+/** Minutes of a run in which just one step could be worked or was. When there is none, pupils wait for something else: a check, a minute. */
 export function minutesAlone({ possible, free, end }: RunLog, isStep: Uint8Array): number {
   const events: { readonly minute: number; readonly change: number }[] = [];
   isStep.forEach((step, i) => {
@@ -28,11 +28,11 @@ export function minutesAlone({ possible, free, end }: RunLog, isStep: Uint8Array
   let open = 0;
   let last = 0;
   for (const { minute, change } of events) {
-    if (open <= 1) alone += minute - last;
+    if (open === 1) alone += minute - last;
     open += change;
     last = minute;
   }
-  return alone + (end - last);
+  return alone;
 }
 
 export const oneAtATime: TimedRule<'oneAtATime', OneAtATime> = {

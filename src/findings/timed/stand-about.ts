@@ -23,7 +23,8 @@ export const standAbout: TimedRule<'standAbout', StandAbout> = {
     const { clock, simulated } = figures;
     const { ids, minutes } = clock.network;
     const team = simulated.team;
-    const idle = (step: number) => simulated.idleWhile[step] ?? 0;
+    // In whole minutes, so that the order of steps alike does not hang on chance.
+    const idle = (step: number) => Math.round(simulated.idleWhile[step] ?? 0);
     const steps = [...ids.keys()]
       .filter((step) => (minutes[step] ?? 0) > BEARABLE && waitersWhile(figures, step) > MOST * team)
       .sort((a, b) => idle(b) - idle(a) || a - b);

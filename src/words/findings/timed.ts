@@ -50,20 +50,20 @@ function queueForAdult({ values }: TimedFindingWith<'queueForAdult'>): Told {
   const who = adults === 1 ? 'One adult looks' : `${adults} adults look`;
   return {
     is: [`${who} after ${count(teams, 'team')}.`],
-    so: [`Each team waits about ${minutesInWords(each)} to be seen to.`],
+    so: [`The steps of one team wait about ${minutesInWords(each)} in all to be checked.`],
   };
 }
 
 function oneAtATime({ values }: TimedFindingWith<'oneAtATime'>): Told {
   const { alone, end, team } = values;
-  const all = minutes(alone) === minutes(end);
+  const always = minutes(alone) === minutes(end);
   return {
     is: [
-      all
-        ? `There is never more than one thing to do at a time, for ${minutesInWords(end)}.`
+      always
+        ? 'There is never more than one thing to do at a time.'
         : `For ${minutesOf(alone, end)} there is only one thing to do at a time.`,
     ],
-    so: [`${count(team, 'pupil')} of a team cannot share out the work.`],
+    so: [`A team of ${count(team, 'pupil')} cannot share out the work.`],
   };
 }
 
