@@ -39,6 +39,8 @@ export interface Cards {
   /** Parents before what lies in them; roots in the order of play, so that Tab goes the way of the game. */
   readonly list: readonly CardNode[];
   readonly byId: ReadonlyMap<NodeId, CardNode>;
+  /** What they were made from. */
+  readonly scene?: Scene;
 }
 
 export const noCards: Cards = { list: [], byId: new Map() };
@@ -47,17 +49,24 @@ export function cardsOf(scene: Scene, before: Cards): Cards {
   const byId = new Map<NodeId, CardNode>();
   const list: CardNode[] = [];
   let changed = false;
+  const { scene: last } = before;
+  const onlyLooks =
+    last?.game === scene.game &&
+    last.layout === scene.layout &&
+    last.selected === scene.selected &&
+    last.lifted === scene.lifted;
   for (const id of orderOf(scene)) {
     const node = scene.game.nodes.get(id);
     const slot = scene.layout.slots.get(id);
     if (!node || !slot) continue;
     const old = before.byId.get(id);
-    const card = cardNode(scene, node, slot, old);
+    const isSame = onlyLooks && old && scene.looks.get(id) === old.data.look;
+    const card = isSame ? old : cardNode(scene, node, slot, old);
     if (before.list[list.length] !== card) changed = true;
     list.push(card);
     byId.set(id, card);
   }
-  return changed || list.length !== before.list.length ? { list, byId } : before;
+  return changed || list.length !== before.list.length ? { list, byId, scene } : before;
 }
 
 /** How large the words may be set on what lies in trays and hangs on boxes. */

@@ -25,12 +25,10 @@ export interface LookScene {
   readonly fallen: ReadonlySet<NodeId>;
   /** Steps on the chain that decides the end, while that is shown. */
   readonly chain?: ReadonlySet<NodeId> | undefined;
-  /** At the minute that is shown. */
-  readonly moments?: ReadonlyMap<NodeId, Moment> | undefined;
 }
 
 export function looksOf(
-  { assessment, heat, fallen, chain, moments }: LookScene,
+  { assessment, heat, fallen, chain }: LookScene,
   before: ReadonlyMap<NodeId, Look>,
 ): ReadonlyMap<NodeId, Look> {
   const { network, measures, findings } = assessment;
@@ -50,10 +48,29 @@ export function looksOf(
       pale,
       heat: pale ? undefined : heat?.get(id),
       inChain: !pale && chain?.has(id) === true,
-      moment: fallen.size > 0 ? undefined : moments?.get(id),
+      moment: undefined,
     });
   });
   return kept(looks, before);
+}
+
+const atMoments = new WeakMap<Look, WeakMap<Moment, Look>>();
+
+/** The same at a minute of a lesson; the same objects for the same looks and moments, so that only what stands differently is drawn anew. */
+export function looksAt(
+  looks: ReadonlyMap<NodeId, Look>,
+  moments: ReadonlyMap<NodeId, Moment>,
+): ReadonlyMap<NodeId, Look> {
+  const result = new Map(looks);
+  for (const [id, moment] of moments) {
+    const look = looks.get(id);
+    if (!look) continue;
+    const known = atMoments.get(look) ?? new WeakMap<Moment, Look>();
+    const at = known.get(moment) ?? { ...look, moment };
+    atMoments.set(look, known.set(moment, at));
+    result.set(id, at);
+  }
+  return result;
 }
 
 /** What pupils find out does not open the lock. */

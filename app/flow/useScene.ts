@@ -11,7 +11,7 @@ import type { Look } from './card.ts';
 import type { Scene } from './cards.ts';
 import { type ChainShown, chainOf, type HeatShown, heatOf } from './heat.ts';
 import { useRoutes } from './links/useRoutes.ts';
-import { fallenWith, looksOf, stoppingLinks } from './looks.ts';
+import { fallenWith, looksAt, looksOf, stoppingLinks } from './looks.ts';
 
 export interface CanvasScene extends Scene {
   readonly routes: ReadonlyMap<LinkId, Route>;
@@ -42,11 +42,14 @@ export function useScene(): CanvasScene {
   const chain = useMemo(() => (chainOn ? chainOf(simulation) : undefined), [chainOn, simulation]);
   const fallen = useMemo(() => fallenWith(assessment, lifted), [assessment, lifted]);
   const last = useRef(NO_LOOKS);
-  const looks = useMemo(() => {
-    const shown = { assessment, heat: heat?.heat, fallen, chain: chain?.steps, moments };
+  const always = useMemo(() => {
+    const shown = { assessment, heat: heat?.heat, fallen, chain: chain?.steps };
     last.current = looksOf(shown, last.current);
     return last.current;
-  }, [assessment, heat, fallen, chain, moments]);
+  }, [assessment, heat, fallen, chain]);
+  // What is lifted comes before the minute that is shown.
+  const at = fallen.size === 0 ? moments : undefined;
+  const looks = useMemo(() => (at ? looksAt(always, at) : always), [always, at]);
   const stopping = useMemo(() => stoppingLinks(assessment), [assessment]);
   const routes = useRoutes(layout, game.links);
   return { game, layout, looks, selected, lifted, routes, stopping, heat, chain };

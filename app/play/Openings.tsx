@@ -1,5 +1,5 @@
 /** When each box opens: a metal square on the bar of its spread over all lessons. A press goes to that minute. */
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { type TextStyle, textWidth } from '../../src/type/text.ts';
 import { endText, openingText, THE_END } from '../../src/words/play.ts';
 import { sayer } from '../../src/words/say.ts';
@@ -10,6 +10,8 @@ import { type Bar, lanesOf, namesOf } from './lanes.ts';
 import { type Lesson, tenthFrom } from './lesson.ts';
 
 const TYPE: TextStyle = { size: 12.5, weight: 'regular', family: 'words' };
+/** From a square to the name that is shown while it is pointed at. */
+const BESIDE = 10;
 /** Height of a lane in pixels. */
 export const LANE = 15;
 
@@ -64,51 +66,65 @@ export function useLanes(lesson: Lesson, axis: Axis, width: number, most: number
 }
 
 export function Openings({ lesson, marks, laneOf, width, now, top, low }: Props) {
-  const [pointed, setPointed] = useState<string>();
   const names = useMemo(
     () => (low ? [] : namesOf(marks, laneOf, width, now)),
     [marks, laneOf, width, now, low],
   );
-  return marks.map(({ key, text, told, minute, isEnd, from, to, at }, i) => {
-    const y = top + (laneOf[i] ?? 0) * LANE;
-    const place = names[i];
-    const isPointed = pointed === key;
-    return (
-      <div key={key} className={isEnd ? 'play-opening play-opening-end' : 'play-opening'} style={{ top: y }}>
-        <i
-          className="play-stray"
-          style={{ left: Math.min(from, at), width: Math.abs(Math.max(to, at) - Math.min(from, at)) }}
+  return marks.map((mark, i) => (
+    <Opening
+      key={mark.key}
+      lesson={lesson}
+      mark={mark}
+      top={top + (laneOf[i] ?? 0) * LANE}
+      nameAt={names[i]?.left}
+      width={width}
+    />
+  ));
+}
+
+interface OpeningProps {
+  readonly lesson: Lesson;
+  readonly mark: Mark;
+  readonly top: number;
+  /** Where its name stands, if there is room for it now. */
+  readonly nameAt: number | undefined;
+  readonly width: number;
+}
+
+const Opening = memo(({ lesson, mark, top, nameAt, width }: OpeningProps) => {
+  const [pointed, setPointed] = useState(false);
+  const { text, told, minute, isEnd, from, to, at } = mark;
+  const left = Math.min(from, at);
+  const beside = at > width / 2 ? { right: width - at + BESIDE } : { left: at + BESIDE };
+  return (
+    <div className={isEnd ? 'play-opening play-opening-end' : 'play-opening'} style={{ top }}>
+      <i className="play-stray" style={{ left, width: Math.max(to, at) - left }} />
+      <i className="play-bar" style={{ left: from, width: Math.max(1, to - from) }} />
+      {minute !== undefined && (
+        <button
+          type="button"
+          className="play-square"
+          style={{ left: at }}
+          aria-label={told}
+          title={told}
+          onClick={() => goTo(lesson, tenthFrom(minute))}
+          onPointerEnter={() => setPointed(true)}
+          onPointerLeave={() => setPointed(false)}
+          onFocus={() => setPointed(true)}
+          onBlur={() => setPointed(false)}
         />
-        <i className="play-bar" style={{ left: from, width: Math.max(1, to - from) }} />
-        {minute !== undefined && (
-          <button
-            type="button"
-            className="play-square"
-            style={{ left: at }}
-            aria-label={told}
-            title={told}
-            onClick={() => goTo(lesson, tenthFrom(minute))}
-            onPointerEnter={() => setPointed(key)}
-            onPointerLeave={() => setPointed(undefined)}
-            onFocus={() => setPointed(key)}
-            onBlur={() => setPointed(undefined)}
-          />
-        )}
-        {place ? (
-          <span className="play-opening-name" style={{ left: place.left }}>
+      )}
+      {nameAt !== undefined ? (
+        <span className="play-opening-name" style={{ left: nameAt }}>
+          {text}
+        </span>
+      ) : (
+        pointed && (
+          <span className="play-opening-name play-opening-over" style={beside}>
             {text}
           </span>
-        ) : (
-          isPointed && (
-            <span
-              className="play-opening-name play-opening-over"
-              style={at > width / 2 ? { right: width - at + 10 } : { left: at + 10 }}
-            >
-              {text}
-            </span>
-          )
-        )}
-      </div>
-    );
-  });
-}
+        )
+      )}
+    </div>
+  );
+});

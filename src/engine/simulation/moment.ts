@@ -3,7 +3,7 @@ import { KINDS } from '../../game/model.ts';
 import { rowOf } from '../rows.ts';
 import type { Clock } from './clock.ts';
 import type { RunLog } from './model.ts';
-import { planOf } from './plan.ts';
+import { type Plan, planOf } from './plan.ts';
 import { INSTANT } from './play.ts';
 
 /**
@@ -50,9 +50,19 @@ export function momentOf(clock: Clock, log: RunLog, minute: number): Moment {
   return { states, busy, waiting: isOver ? 0 : clock.lesson.team - busy };
 }
 
+/** Of one game many minutes are asked for. */
+const plans = new WeakMap<Clock, Plan>();
+
+function planFor(clock: Clock): Plan {
+  const plan = plans.get(clock) ?? planOf(clock);
+  plans.set(clock, plan);
+  return plan;
+}
+
 /** By step: followers not yet reached; -1 for a step that has none at all. */
 function followersAt(clock: Clock, log: RunLog, now: number): Int32Array {
-  const { followers, follows } = planOf(clock);
+  const { followers: all, follows } = planFor(clock);
+  const followers = all.slice();
   for (let node = 0; node < clock.network.size; node++) {
     if ((log.reached[node] ?? 0) > now) continue;
     for (let i = follows.starts[node] ?? 0; i < (follows.starts[node + 1] ?? 0); i++) {
