@@ -86,7 +86,7 @@ export class Copies {
   }
 
   /** So many minutes go by with those waiting that still wait, by `isWaiting`. */
-  elapse(minutes: number, isWaiting: Uint8Array) {
+  elapse(minutes: number, isWaiting: Int32Array) {
     for (let at = 0; at < this.length; at++) {
       const slot = this.waiting[at] ?? 0;
       if (isWaiting[slot] !== 1) continue;

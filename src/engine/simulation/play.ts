@@ -3,6 +3,7 @@
  * Method: discrete events. At time 0 and whenever something ends, is given out or comes free, what ends at that instant is reached, then all that
  * takes no time and can be reached; then teams choose. Counters as in chain-forward (reach.ts) keep a run linear in nodes and links, but for the
  * choosing: one word for each open step and choice.
+ * Above 400 lines because it is one loop over one state: parts of it in other files would have to be handed twenty arrays.
  * All arrays are made once. They have `size` (nodes) or `count` (events) entries for each team, one team after the other; 'slot' is such a place.
  */
 
@@ -56,6 +57,11 @@ export class Player {
   readonly #checked: Uint8Array | undefined;
   readonly #hints: number;
 
+  /** All that a run changes and the next one begins anew with, and how it then is; the arrays by slot and by team are parts of it. */
+  readonly #moments: Float64Array;
+  readonly #counts: Int32Array;
+  readonly #freshMoments: Float64Array;
+  readonly #freshCounts: Int32Array;
   readonly #fixedMinutes: Float64Array;
   readonly #minutes: Float64Array;
   readonly #waits: Int32Array;
@@ -66,10 +72,10 @@ export class Player {
   readonly #open: Int32Array;
   readonly #place: Int32Array;
   /** 1 for an open step that waits for a copy of what it uses; it stands in no list. */
-  readonly #isWaiting: Uint8Array;
+  readonly #isWaiting: Int32Array;
   /** When the work on a step will end, and 1 while an adult gives a hint for it or checks it. */
   readonly #due: Float64Array;
-  readonly #served: Uint8Array;
+  readonly #served: Int32Array;
   readonly #idleBefore: Float64Array;
   /** By team. */
   readonly #freePupils: Int32Array;
@@ -79,7 +85,7 @@ export class Player {
   readonly #choices: Int32Array;
   readonly #prizesLeft: Int32Array;
   readonly #hintsLeft: Int32Array;
-  readonly #isOver: Uint8Array;
+  readonly #isOver: Int32Array;
   readonly #idle: Float64Array;
   readonly #toldOpen: Int32Array;
   readonly #toldBusy: Int32Array;
@@ -110,13 +116,18 @@ export class Player {
     this.#tally = tally;
 
     const slots = teams * size;
-    this.ends = new Float64Array(teams);
-    this.possible = new Float64Array(slots);
-    this.begin = new Float64Array(slots);
-    this.free = new Float64Array(slots);
-    this.pupils = new Int32Array(slots);
-    this.reached = new Float64Array(slots);
-    this.atHand = new Float64Array(slots);
+    this.#moments = new Float64Array(5 * slots + 2 * teams);
+    this.#counts = new Int32Array(2 * teams * count + 6 * slots + 11 * teams);
+    const moments = parts(this.#moments);
+    const counts = parts(this.#counts);
+    this.possible = moments(slots);
+    this.begin = moments(slots);
+    this.free = moments(slots);
+    this.reached = moments(slots);
+    this.atHand = moments(slots);
+    this.ends = moments(teams);
+    this.#idle = moments(teams);
+    this.pupils = counts(slots);
     this.#copies = rules.sharing ? new Copies(clock, teams, this.reached) : undefined;
     const isServed = lesson.adults > 0 && (rules.checking || rules.hints > 0);
     this.#adults = isServed ? new Adults(lesson.adults, 2 * slots) : undefined;
@@ -126,30 +137,33 @@ export class Player {
     this.#fixedMinutes = clock.low;
     this.#minutes = new Float64Array(slots);
     for (let team = 0; team < teams; team++) this.#minutes.set(clock.low, team * size);
-    this.#waits = new Int32Array(teams * count);
-    this.#wants = new Int32Array(teams * count);
-    this.#followers = new Int32Array(slots);
+    this.#waits = counts(teams * count);
+    this.#wants = counts(teams * count);
+    this.#followers = counts(slots);
     this.#stack = new Int32Array(count);
-    this.#open = new Int32Array(slots);
-    this.#place = new Int32Array(slots);
-    this.#isWaiting = new Uint8Array(slots);
+    this.#open = counts(slots);
+    this.#place = counts(slots);
+    this.#isWaiting = counts(slots);
     this.#due = new Float64Array(slots);
-    this.#served = new Uint8Array(slots);
+    this.#served = counts(slots);
     this.#idleBefore = new Float64Array(slots);
-    this.#freePupils = new Int32Array(teams);
-    this.#openCount = new Int32Array(teams);
-    this.#openHands = new Int32Array(teams);
-    this.#waitingCount = new Int32Array(teams);
-    this.#choices = new Int32Array(teams);
-    this.#prizesLeft = new Int32Array(teams);
-    this.#hintsLeft = new Int32Array(teams);
-    this.#isOver = new Uint8Array(teams);
-    this.#idle = new Float64Array(teams);
-    this.#toldOpen = new Int32Array(teams);
-    this.#toldBusy = new Int32Array(teams);
-    this.#toldFree = new Int32Array(teams);
+    this.#freePupils = counts(teams);
+    this.#openCount = counts(teams);
+    this.#openHands = counts(teams);
+    this.#waitingCount = counts(teams);
+    this.#choices = counts(teams);
+    this.#prizesLeft = counts(teams);
+    this.#hintsLeft = counts(teams);
+    this.#isOver = counts(teams);
+    this.#toldOpen = counts(teams);
+    this.#toldBusy = counts(teams);
+    this.#toldFree = counts(teams);
     this.#turns = new Int32Array(teams);
     this.#words = new Float64Array(teams);
+
+    this.#setOut();
+    this.#freshMoments = this.#moments.slice();
+    this.#freshCounts = this.#counts.slice();
   }
 
   /** Minutes that teams waited for each shared thing, and for an adult, over all runs so far. */
@@ -168,12 +182,9 @@ export class Player {
     if (untimed >= 0) this.#setMinutes(untimed, 0);
     const { network } = this.#clock;
     const { release } = network.events;
-    const { ready, released } = this.#plan;
+    const { released } = this.#plan;
     const calendar = this.#calendar;
     let given = 0;
-    for (let team = 0; team < this.teams; team++) {
-      for (let i = 0; i < ready.length; i++) this.#come(team, ready[i] ?? 0);
-    }
     for (;;) {
       for (
         ;
@@ -218,45 +229,32 @@ export class Player {
     };
   }
 
-  #reset() {
-    const { waits, wants, followers } = this.#plan;
+  /** The state at minute 0 of every run, with all reached that comes by itself. */
+  #setOut() {
+    const { waits, wants, followers, ready } = this.#plan;
+    this.#moments.fill(NEVER);
+    this.#idle.fill(0);
+    this.#place.fill(-1);
+    this.#freePupils.fill(this.#clock.lesson.team);
+    this.#prizesLeft.fill(this.#clock.network.prizes.length);
+    this.#hintsLeft.fill(this.#hints);
     for (let team = 0; team < this.teams; team++) {
       this.#waits.set(waits, team * this.#count);
       this.#wants.set(wants, team * this.#count);
       this.#followers.set(followers, team * this.#size);
+      for (let i = 0; i < ready.length; i++) this.#come(team, ready[i] ?? 0);
     }
-    this.ends.fill(NEVER);
-    this.possible.fill(NEVER);
-    this.begin.fill(NEVER);
-    this.free.fill(NEVER);
-    this.pupils.fill(0);
-    this.reached.fill(NEVER);
-    this.atHand.fill(NEVER);
-    this.#place.fill(-1);
-    this.#freePupils.fill(this.#clock.lesson.team);
-    this.#openCount.fill(0);
-    this.#openHands.fill(0);
-    this.#choices.fill(0);
-    this.#prizesLeft.fill(this.#clock.network.prizes.length);
-    this.#isOver.fill(0);
-    this.#idle.fill(0);
-    this.#toldOpen.fill(0);
-    this.#toldBusy.fill(0);
-    this.#toldFree.fill(0);
+  }
+
+  #reset() {
+    this.#moments.set(this.#freshMoments);
+    this.#counts.set(this.#freshCounts);
     this.#calendar.clear();
+    this.#copies?.clear();
+    this.#adults?.clear();
     this.#now = 0;
+    this.#instant = 0;
     this.#playing = this.teams;
-    if (this.#copies !== undefined) {
-      this.#copies.clear();
-      this.#isWaiting.fill(0);
-      this.#waitingCount.fill(0);
-      this.#instant = 0;
-    }
-    if (this.#adults !== undefined) {
-      this.#adults.clear();
-      this.#served.fill(0);
-      this.#hintsLeft.fill(this.#hints);
-    }
   }
 
   #setMinutes(step: number, minutes: number) {
@@ -625,4 +623,14 @@ export class Player {
       -(this.#toldFree[team] ?? 0),
     );
   }
+}
+
+/** Hands out the parts of an array, one after the other. */
+function parts<Numbers extends { subarray(begin: number, end: number): Numbers }>(whole: Numbers) {
+  let end = 0;
+  return (length: number): Numbers => {
+    const begin = end;
+    end += length;
+    return whole.subarray(begin, end);
+  };
 }
