@@ -13,7 +13,7 @@ const CHOICE = 1;
 const TURN = 2;
 const PURPOSES = 4;
 
-/** Four words come from one counter: of times for four runs, of choices for four choices that follow one another. */
+/** Four words come from one counter: of times for four runs, of choices for four choices of a team that follow one another. */
 export class Draws {
   readonly #size: number;
   readonly #stream: number;
@@ -25,7 +25,7 @@ export class Draws {
   readonly #tables: readonly Float64Array[];
   readonly #timeWords: Uint32Array;
   readonly #choiceWords: Uint32Array;
-  /** The four choices that the words of a step are for; -1 for none in this run. */
+  /** By team: the four choices that its words are for; -1 for none in this run. */
   readonly #choiceBlock: Int32Array;
   readonly #spare = new Uint32Array(4);
   readonly #teams: number;
@@ -52,8 +52,8 @@ export class Draws {
     this.#varied = Int32Array.from(varied);
     this.#tables = tables;
     this.#timeWords = new Uint32Array(4 * teams * varied.length);
-    this.#choiceWords = new Uint32Array(4 * teams * size);
-    this.#choiceBlock = new Int32Array(teams * size);
+    this.#choiceWords = new Uint32Array(4 * teams);
+    this.#choiceBlock = new Int32Array(teams);
   }
 
   /** Begins a run: writes the minutes of each step of each team, `size` entries a team; those of steps that never vary stand already. */
@@ -96,23 +96,20 @@ export class Draws {
     }
   }
 
-  /** The word by which a team's choice of that number (from 0) ranks a step: the least is taken. */
+  /**
+   * The word by which a team's choice of that number (from 0) ranks a step: the least is taken. A word of the choice, mixed with the key of the
+   * step: most of a run's words are of this kind, and mixing takes a small part of the time of the generator's ten rounds.
+   */
   choice(team: number, number: number, node: number): number {
-    const slot = team * this.#size + node;
-    if (this.#choiceBlock[slot] !== number >>> 2) {
-      this.#choiceBlock[slot] = number >>> 2;
-      philox(
-        this.#run,
-        number >>> 2,
-        this.#keys[2 * node] ?? 0,
-        this.#keys[2 * node + 1] ?? 0,
-        this.#stream,
-        PURPOSES * team + CHOICE,
-        this.#choiceWords,
-        4 * slot,
-      );
+    const words = this.#choiceWords;
+    if (this.#choiceBlock[team] !== number >>> 2) {
+      this.#choiceBlock[team] = number >>> 2;
+      philox(this.#run, number >>> 2, 0, 0, this.#stream, PURPOSES * team + CHOICE, words, 4 * team);
     }
-    return this.#choiceWords[4 * slot + (number & 3)] ?? 0;
+    const keys = this.#keys;
+    const word = mixed((words[4 * team + (number & 3)] ?? 0) ^ (keys[2 * node] ?? 0));
+    // Where two steps share the first word of their keys, the second decides, either way alike.
+    return (word ^ (keys[2 * node + 1] ?? 0)) >>> 0;
   }
 
   /** The word that ranks teams which come at the same instant, by a number of the instant and, if it is about a step, that step. */
@@ -129,4 +126,12 @@ export class Draws {
     );
     return this.#spare[0] ?? 0;
   }
+}
+
+/** A word of which every bit depends on every bit of the one given (the finalizer of MurmurHash3, Appleby 2011). */
+function mixed(word: number): number {
+  let x = word;
+  x = Math.imul(x ^ (x >>> 16), 0x85ebca6b);
+  x = Math.imul(x ^ (x >>> 13), 0xc2b2ae35);
+  return x ^ (x >>> 16);
 }
