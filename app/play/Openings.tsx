@@ -1,11 +1,10 @@
-/** When each box opens: a metal square on the bar of its spread over all lessons. A press goes to that minute. */
+/** When each box opens: a metal square on the bar of its spread over all lessons. A press on it goes to that minute. */
 import { memo, useMemo, useState } from 'react';
 import { type TextStyle, textWidth } from '../../src/type/text.ts';
-import { endText, openingText, THE_END } from '../../src/words/play.ts';
+import { endText, openingText, PLAY, THE_END } from '../../src/words/play.ts';
 import { sayer } from '../../src/words/say.ts';
 import { plain } from '../../src/words/sentence.ts';
 import type { Axis } from './axis.ts';
-import { goTo } from './clock.ts';
 import { type Bar, lanesOf, namesOf } from './lanes.ts';
 import { type Lesson, tenthFrom } from './lesson.ts';
 
@@ -19,7 +18,7 @@ interface Mark extends Bar {
   readonly key: string;
   readonly text: string;
   readonly told: string;
-  /** In this lesson. */
+  /** In this lesson: the tenth from which it is open. */
   readonly minute: number | undefined;
   readonly isEnd: boolean;
 }
@@ -27,6 +26,7 @@ interface Mark extends Bar {
 export function marksOf(lesson: Lesson, axis: Axis, width: number): Mark[] {
   const say = sayer(lesson.game);
   const x = (minute: number) => Math.min(width, (minute / axis.span) * width);
+  const { p90 } = lesson.simulated;
   return lesson.openings.map(({ node, minute, low, high }) => {
     const text = node === undefined ? THE_END : plain(say.name(node));
     const told = { name: text, minute, low, high };
@@ -34,26 +34,15 @@ export function marksOf(lesson: Lesson, axis: Axis, width: number): Mark[] {
       key: node ?? '',
       text,
       told: node === undefined ? endText(told) : openingText(told),
-      minute,
+      minute: minute === undefined ? undefined : tenthFrom(minute),
       isEnd: node === undefined,
       from: x(low),
-      to: x(high ?? axis.span),
+      // What is not always opened stays open to question until nearly all lessons have ended.
+      to: x(high ?? Math.max(low, p90)),
       at: x(minute ?? low),
       name: textWidth(text, TYPE),
     };
   });
-}
-
-interface Props {
-  readonly lesson: Lesson;
-  readonly marks: readonly Mark[];
-  readonly laneOf: readonly number[];
-  readonly width: number;
-  /** Pixels from the left. */
-  readonly now: number;
-  /** Upper edge of the first lane. */
-  readonly top: number;
-  readonly low: boolean;
 }
 
 /** @param most lanes that there is room for */
@@ -65,66 +54,80 @@ export function useLanes(lesson: Lesson, axis: Axis, width: number, most: number
   }, [lesson, axis, width, most]);
 }
 
-export function Openings({ lesson, marks, laneOf, width, now, top, low }: Props) {
+interface Props {
+  readonly marks: readonly Mark[];
+  readonly laneOf: readonly number[];
+  readonly width: number;
+  /** The minute shown, and how many pixels from the left it is. */
+  readonly minute: number;
+  readonly now: number;
+  /** Upper edge of the first lane. */
+  readonly top: number;
+  readonly low: boolean;
+}
+
+export function Openings({ marks, laneOf, width, minute, now, top, low }: Props) {
   const names = useMemo(
     () => (low ? [] : namesOf(marks, laneOf, width, now)),
     [marks, laneOf, width, now, low],
   );
-  return marks.map((mark, i) => (
-    <Opening
-      key={mark.key}
-      lesson={lesson}
-      mark={mark}
-      top={top + (laneOf[i] ?? 0) * LANE}
-      nameAt={names[i]?.left}
-      width={width}
-    />
-  ));
+  return (
+    <ul aria-label={PLAY.openings}>
+      {marks.map((mark, i) => (
+        <Opening
+          key={mark.key}
+          mark={mark}
+          top={top + (laneOf[i] ?? 0) * LANE}
+          nameAt={names[i]?.left}
+          isNow={mark.minute === minute}
+          width={width}
+        />
+      ))}
+    </ul>
+  );
 }
 
 interface OpeningProps {
-  readonly lesson: Lesson;
   readonly mark: Mark;
   readonly top: number;
   /** Where its name stands, if there is room for it now. */
   readonly nameAt: number | undefined;
+  /** It opens at the minute shown. */
+  readonly isNow: boolean;
   readonly width: number;
 }
 
-const Opening = memo(({ lesson, mark, top, nameAt, width }: OpeningProps) => {
+const Opening = memo(({ mark, top, nameAt, isNow, width }: OpeningProps) => {
   const [pointed, setPointed] = useState(false);
   const { text, told, minute, isEnd, from, to, at } = mark;
   const left = Math.min(from, at);
   const beside = at > width / 2 ? { right: width - at + BESIDE } : { left: at + BESIDE };
   return (
-    <div className={isEnd ? 'play-opening play-opening-end' : 'play-opening'} style={{ top }}>
+    <li className={isEnd ? 'play-opening play-opening-end' : 'play-opening'} style={{ top }}>
+      <span className="aloud">{told}</span>
       <i className="play-stray" style={{ left, width: Math.max(to, at) - left }} />
       <i className="play-bar" style={{ left: from, width: Math.max(1, to - from) }} />
       {minute !== undefined && (
-        <button
-          type="button"
+        <i
           className="play-square"
           style={{ left: at }}
-          aria-label={told}
           title={told}
-          onClick={() => goTo(lesson, tenthFrom(minute))}
+          data-minute={minute}
           onPointerEnter={() => setPointed(true)}
           onPointerLeave={() => setPointed(false)}
-          onFocus={() => setPointed(true)}
-          onBlur={() => setPointed(false)}
         />
       )}
       {nameAt !== undefined ? (
-        <span className="play-opening-name" style={{ left: nameAt }}>
+        <span className="play-opening-name" style={{ left: nameAt }} aria-hidden="true">
           {text}
         </span>
       ) : (
-        pointed && (
-          <span className="play-opening-name play-opening-over" style={beside}>
+        (pointed || isNow) && (
+          <span className="play-opening-name play-opening-over" style={beside} aria-hidden="true">
             {text}
           </span>
         )
       )}
-    </div>
+    </li>
   );
 });

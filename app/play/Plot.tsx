@@ -20,10 +20,14 @@ const AREAS = { high: 46, low: 19 };
 /** Between the areas and the lanes: figures, or on a low screen none. */
 const FIGURES = { high: 20, low: -2 };
 const MOST_LANES = 3;
+/** A hand that moves by fewer pixels only presses. */
+const STILL = 3;
 
 export function Plot({ lesson, told, width, low }: Props) {
   const chart = useRef<HTMLDivElement>(null);
   const range = useRef<HTMLInputElement>(null);
+  /** Where the pointer was pressed, until it has moved from there. */
+  const pressed = useRef(0);
   const bell = lesson.clock.lesson.minutes;
   const axis = useMemo(() => axisOf(latestOf(lesson), bell, width), [lesson, bell, width]);
   const { marks, laneOf } = useLanes(lesson, axis, width, low ? 1 : MOST_LANES);
@@ -37,14 +41,20 @@ export function Plot({ lesson, told, width, low }: Props) {
     goTo(lesson, ((event.clientX - left) / width) * axis.span);
   };
   const onPointerDown = (event: PointerEvent<HTMLElement>) => {
-    if (event.button !== 0 || (event.target instanceof Element && event.target.closest('button'))) return;
+    if (event.button !== 0) return;
     event.preventDefault();
     event.currentTarget.setPointerCapture(event.pointerId);
+    pressed.current = event.clientX;
     range.current?.focus({ preventScroll: true });
-    goToPointer(event);
+    const minute = event.target instanceof HTMLElement ? event.target.dataset['minute'] : undefined;
+    if (minute === undefined) goToPointer(event);
+    else goTo(lesson, Number(minute));
   };
   const onPointerMove = (event: PointerEvent<HTMLElement>) => {
-    if (event.currentTarget.hasPointerCapture(event.pointerId)) goToPointer(event);
+    if (!event.currentTarget.hasPointerCapture(event.pointerId)) return;
+    if (Math.abs(event.clientX - pressed.current) < STILL) return;
+    pressed.current = Number.NEGATIVE_INFINITY;
+    goToPointer(event);
   };
 
   return (
@@ -79,7 +89,7 @@ export function Plot({ lesson, told, width, low }: Props) {
           }}
         />
         <Chart lesson={lesson} axis={axis} width={width} height={height} low={low} />
-        <Openings lesson={lesson} marks={marks} laneOf={laneOf} width={width} now={now} top={top} low={low} />
+        <Openings marks={marks} minute={minute} laneOf={laneOf} width={width} now={now} top={top} low={low} />
         <Hand x={now} height={height} />
       </div>
     </div>

@@ -55,16 +55,21 @@ export function lanesOf(bars: readonly Bar[], lanes: number, width: number): num
       const lane = taken.findIndex((one) => isFree(one, wanted));
       return lane < 0 ? [] : [{ lane, wanted }];
     });
-    const { lane, wanted } = free[0] ?? { lane: leastTaken(taken), wanted: body };
+    const { lane, wanted } = free[0] ?? { lane: leastMet(taken, body), wanted: body };
     taken[lane]?.push(wanted);
     return lane;
   });
 }
 
-/** Where what lies farthest to the right ends first. */
-function leastTaken(taken: readonly (readonly NamePlace[])[]): number {
-  const ends = taken.map((lane) => Math.max(0, ...lane.map(({ right }) => right)));
-  return ends.indexOf(Math.min(...ends));
+/** Where it lies over the least of what is there. */
+function leastMet(taken: readonly (readonly NamePlace[])[], { left, right }: NamePlace): number {
+  const met = taken.map((lane) =>
+    lane.reduce(
+      (sum, other) => sum + Math.max(0, Math.min(right, other.right) - Math.max(left, other.left)),
+      0,
+    ),
+  );
+  return met.indexOf(Math.min(...met));
 }
 
 /**

@@ -17,6 +17,7 @@ export const PLAY = {
   times: (speed: number) => `${speed} times as fast`,
   timesShort: (speed: number) => `${speed}×`,
   minute: 'Minute of the lesson',
+  openings: 'When each box opens',
   busy: 'busy',
   waiting: 'waiting',
   bell: 'bell',
