@@ -25,9 +25,6 @@ export interface FiguresAnswer {
   readonly findings: readonly TimedFinding[];
 }
 
-/** Nodes that are played between two looks for a newer question. */
-const NODES_AT_A_TIME = 2_000;
-
 /** Answers to one question about a game that can be won. Undefined: nothing new yet, and who works may breathe. */
 export function* figuresOf(clock: Clock, { coarse, runs }: Effort): Generator<FiguresAnswer | undefined> {
   const rules = statedRules(clock);
@@ -37,11 +34,11 @@ export function* figuresOf(clock: Clock, { coarse, runs }: Effort): Generator<Fi
     return { figures: told, findings: timedFindings(figures) };
   };
 
-  yield* played(batch, clock, rules, coarse);
+  yield* batch.runInSlices(coarse);
   const nothingMore = { costs: undefined, byHints: undefined, byChoosing: undefined };
   const chain = criticalChain(clock.network);
   yield answer({ clock, simulated: batch.result(), coarse: true, chain, ...nothingMore });
-  yield* played(batch, clock, rules, runs - coarse);
+  yield* batch.runInSlices(runs - coarse);
   const simulated = batch.result();
   const fine: Figures = { clock, simulated, coarse: false, chain, ...nothingMore };
   yield answer(fine);
@@ -85,14 +82,6 @@ function* costsIn(clock: Clock, rules: Rules, runs: number): Generator<undefined
 
 function* chance(clock: Clock, rules: Rules, runs: number): Generator<undefined, number> {
   const batch = new Batch(clock, rules);
-  yield* played(batch, clock, rules, runs);
+  yield* batch.runInSlices(runs);
   return batch.result().inTime;
-}
-
-function* played(batch: Batch, clock: Clock, rules: Rules, runs: number): Generator<undefined> {
-  const atATime = Math.max(1, Math.floor(NODES_AT_A_TIME / (clock.network.size * rules.teams + 1)));
-  for (let left = runs; left > 0; left -= atATime) {
-    batch.run(Math.min(left, atATime));
-    yield undefined;
-  }
 }

@@ -31,12 +31,15 @@ export interface ProposalValues {
 
 export type ProposalCode = keyof ProposalValues;
 
-export type ProposalWith<Code extends ProposalCode> = {
+/** A change with one of these codes, and the values that belong to it. */
+export type ChangeWith<Values, Code extends keyof Values = keyof Values> = {
   readonly [C in Code]: {
     readonly code: C;
-    readonly values: ProposalValues[C];
+    readonly values: Values[C];
     readonly edits: readonly Edit[];
   };
 }[Code];
+
+export type ProposalWith<Code extends ProposalCode> = ChangeWith<ProposalValues, Code>;
 
 export type Proposal = ProposalWith<ProposalCode>;

@@ -21,6 +21,8 @@ const MAX_TEAMS = 100;
 const MAX_MOMENTS = 4_000_000;
 /** Numbers in one line of a cache. */
 const TOGETHER = 8;
+/** Nodes that are played between two pauses. */
+const NODES_AT_A_TIME = 2_000;
 const NEVER = Number.POSITIVE_INFINITY;
 
 /** A game can be simulated when it can be won. */
@@ -54,6 +56,8 @@ export class Batch {
   #runs = 0;
   /** By run and team. */
   #ends: Float64Array = new Float64Array(0);
+  /** By run: pupil-minutes that all teams waited. */
+  #idles: Float64Array = new Float64Array(0);
   /** By run, team and node. */
   #moments: Float64Array = new Float64Array(0);
 
@@ -73,16 +77,38 @@ export class Batch {
     return this.#runs;
   }
 
+  /** Of each run played so far, in the order of the runs: the ends, one for each team, and the pupil-minutes that all teams waited. */
+  get outcomes(): { readonly teams: number; readonly ends: Float64Array; readonly idles: Float64Array } {
+    const teams = this.#teams;
+    return {
+      teams,
+      ends: this.#ends.subarray(0, this.#runs * teams),
+      idles: this.#idles.subarray(0, this.#runs),
+    };
+  }
+
+  /** The same as `run`, with pauses in which the caller may look for something else to do. */
+  *runInSlices(count: number): Generator<undefined, void> {
+    const atATime = Math.max(1, Math.floor(NODES_AT_A_TIME / (this.#size * this.#teams + 1)));
+    for (let left = count; left > 0; left -= atATime) {
+      this.run(Math.min(left, atATime));
+      yield undefined;
+    }
+  }
+
   /** Plays so many runs more. */
   run(count: number) {
     const player = this.#player;
     const width = this.#size * this.#teams;
     const runs = this.#runs + count;
     this.#ends = grown(this.#ends, runs * this.#teams);
+    this.#idles = grown(this.#idles, runs);
     this.#moments = grown(this.#moments, Math.min(runs, this.#keptRuns) * width);
     for (let run = this.#runs; run < runs; run++) {
+      const idleBefore = this.#tally.idle;
       player.play(run);
       this.#ends.set(player.ends, run * this.#teams);
+      this.#idles[run] = this.#tally.idle - idleBefore;
       if (run < this.#keptRuns) this.#moments.set(player.reached, run * width);
     }
     this.#runs = runs;

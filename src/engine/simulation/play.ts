@@ -21,11 +21,18 @@ import type { Tally } from './tally.ts';
 export const INSTANT = 1e-6;
 const NEVER = Number.POSITIVE_INFINITY;
 
-/** What happens at a minute: the work on a slot ends, a hint for it is asked for, an adult has checked it. */
+/** What happens at a minute: the work on a slot ends, a hint for it is asked for, an adult has checked it, the teacher gives it away. */
 const WORKED = 0;
 const ASKED = 1;
 const CHECKED = 2;
+const CUT = 3;
 const HAPPENINGS = 4;
+
+/** A step that the teacher gives away at a minute, to every team that has not done it by then. */
+export interface Cut {
+  readonly step: number;
+  readonly minute: number;
+}
 
 export class Player {
   readonly teams: number;
@@ -112,7 +119,7 @@ export class Player {
     this.#isRanked = rules.choosing !== 'any' && rules.choosing !== 'newestFirst';
     this.#classes = classesOf(clock, rules.choosing);
     this.#draws = new Draws(clock, teams, stream);
-    this.#calendar = new Calendar(3 * teams * size + 1);
+    this.#calendar = new Calendar((3 * size + 1) * teams + 1);
     this.#tally = tally;
 
     const slots = teams * size;
@@ -176,8 +183,13 @@ export class Player {
   }
 
   /** Plays a run from beginning to end; `untimed` is a step that takes no time in it. */
-  play(run: number, untimed = -1) {
+  play(run: number, untimed = -1, cut?: Cut) {
     this.#reset();
+    if (cut !== undefined) {
+      for (let team = 0; team < this.teams; team++) {
+        this.#calendar.add(cut.minute, HAPPENINGS * (team * this.#size + cut.step) + CUT);
+      }
+    }
     this.#draws.begin(run, this.#minutes);
     if (untimed >= 0) this.#setMinutes(untimed, 0);
     const { network } = this.#clock;
@@ -276,6 +288,8 @@ export class Player {
 
   #becomeOpen(team: number, step: number) {
     const slot = team * this.#size + step;
+    // Given away before it could be tried.
+    if (this.reached[slot] !== NEVER) return;
     this.possible[slot] = this.#now;
     if (this.#followers[slot] === 0) return;
     const count = this.#openCount[team] ?? 0;
@@ -515,11 +529,12 @@ export class Player {
     const step = slot - team * this.#size;
     const what = item & 3;
     if (what === WORKED) this.#finish(team, step, slot);
+    else if (what === CUT) this.#giveAway(team, step, slot);
     else if (this.#adults === undefined) return;
     else if (what === CHECKED) {
       this.#served[slot] = 0;
       this.#adults.free++;
-      this.#reach(team, step);
+      if (this.reached[slot] === NEVER) this.#reach(team, step);
     } else if (this.free[slot] === NEVER && (this.#hintsLeft[team] ?? 0) > 0) {
       this.#adults.add(2 * slot + 1, this.#now, this.#draws.turn(team, 0, step));
     }
@@ -540,6 +555,23 @@ export class Player {
       if (this.#checked?.[step] === 1) {
         this.#adults.add(2 * slot, this.#now, this.#draws.turn(team, 0, step));
         return;
+      }
+    }
+    this.#reach(team, step);
+  }
+
+  /** A step is done without more work: whoever works on it is free, and nobody checks it. */
+  #giveAway(team: number, step: number, slot: number) {
+    if (this.reached[slot] !== NEVER) return;
+    if (this.begin[slot] === NEVER) this.#passOver(team, step);
+    else if (this.free[slot] === NEVER) {
+      this.free[slot] = this.#now;
+      this.#freePupils[team] = (this.#freePupils[team] ?? 0) + (this.pupils[slot] ?? 0);
+      if (this.#tally !== undefined) this.#tallyStep(team, step, this.#tally);
+      this.#copies?.giveBack(team, step);
+      if (this.#served[slot] === 1 && this.#adults !== undefined) {
+        this.#served[slot] = 0;
+        this.#adults.free++;
       }
     }
     this.#reach(team, step);
@@ -571,7 +603,8 @@ export class Player {
     const slot = item >> 1;
     const team = Math.floor(slot / this.#size);
     if (this.#isOver[team] === 1) return false;
-    return (item & 1) === 0 || (this.free[slot] === NEVER && (this.#hintsLeft[team] ?? 0) > 0);
+    if ((item & 1) === 0) return this.reached[slot] === NEVER;
+    return this.free[slot] === NEVER && (this.#hintsLeft[team] ?? 0) > 0;
   }
 
   #elapse(minutes: number) {

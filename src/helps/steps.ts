@@ -1,0 +1,11 @@
+/** The steps of a game, for the kinds of change that ask each of them. */
+import type { Assessment } from '../findings/assess.ts';
+import type { GameNode } from '../game/model.ts';
+
+/** Reached steps, in the order of play. */
+export function stepsOf({ game, network, measures }: Assessment): GameNode[] {
+  return Array.from(measures.order).flatMap((step) => {
+    const node = game.nodes.get(network.ids[step] ?? '');
+    return node ? [node] : [];
+  });
+}
