@@ -1,18 +1,19 @@
-/** Tries single changes of the newest game that it was asked about, in slices, so that a newer question is seen at once. */
-import { whatHelps } from '../../src/helps/what-helps.ts';
+/** Works out what helps for the newest game that it was asked about, in slices, so that a newer question is seen at once. */
+import { RUNS } from '../../src/engine/simulation/batch.ts';
 import type { HelpsQuestion, HelpsReply } from './helping.ts';
+import { helpsAnswers } from './helps-work.ts';
 import { inSlices } from './in-slices.ts';
 
-const SLICE = 16;
+const SLICE = 12;
 
 let stop = (): void => undefined;
 
 self.onmessage = ({ data }: MessageEvent<HelpsQuestion | undefined>) => {
   stop();
   if (!data) return;
-  const { ticket, game } = data;
+  const { ticket, game, parts } = data;
   const tell = (reply: HelpsReply) => self.postMessage(reply);
-  stop = inSlices(whatHelps(game), {
+  stop = inSlices(helpsAnswers(game, parts, RUNS), {
     hear: (answer) => tell({ ticket, answer }),
     fail: () => tell({ ticket, answer: undefined }),
     length: SLICE,

@@ -14,6 +14,8 @@ import { hintsAsked } from '../engine/hints-asked.ts';
 import { useSimulation } from '../engine/simulation.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { useAssessment } from '../store/assessment.ts';
+import { PaceCard } from './PaceCard.tsx';
+import { WhatHelps } from './WhatHelps.tsx';
 import './lesson-time.css';
 
 export default function LessonTime() {
@@ -28,6 +30,8 @@ export default function LessonTime() {
         {figures && <span className="panel-count">{LESSON_TIME.lesson(figures.clock.lesson.minutes)}</span>}
       </header>
       {figures ? <Told figures={figures} isOld={isOld} /> : <p className="quiet">{LESSON_TIME.working}</p>}
+      {figures && <WhatHelps />}
+      {figures && <PaceCard />}
     </section>
   );
 }

@@ -47,7 +47,7 @@ const ENOUGH = 0.8;
 const A_QUARTER = 0.25;
 /** Cuts are tried in so many late runs at most; with fewer than the least nothing is said. */
 const MOST_LATE = 100;
-const LEAST_LATE = 20;
+export const LEAST_LATE = 20;
 /** Nodes that are played before the generator lets its caller breathe. */
 const NODES_AT_A_TIME = 5_000;
 
