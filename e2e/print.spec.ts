@@ -302,6 +302,37 @@ test('keys open and close the preview, what was chosen is remembered, and the ga
   await expect(page.getByRole('dialog').getByRole('button', { name: 'Print' })).toBeDisabled();
 });
 
+test('pressed before the pages are laid out, Print is kept until they are', async ({ page }) => {
+  let release = () => {};
+  const released = new Promise<void>((resolve) => {
+    release = resolve;
+  });
+  await page.route(/lay-out\.worker/, async (route) => {
+    await released;
+    await route.continue();
+  });
+  await page.evaluate(() => {
+    window.print = () => {
+      const before = Number(document.body.dataset['printed'] ?? 0);
+      document.body.dataset['printed'] = String(before + 1);
+    };
+  });
+  await openPreview(page);
+  const dialog = page.getByRole('dialog');
+  const button = dialog.getByRole('button', { name: /^Print/ });
+  await button.click();
+  await expect(button).toHaveText('Prints when laid out');
+  await expect(dialog.getByRole('status')).toHaveText(/^The pages are being laid out, then printed\./);
+  await button.click();
+  await expect(button).toHaveText('Print');
+  await button.click();
+  await expect(page.locator('body')).not.toHaveAttribute('data-printed');
+  release();
+  await finished(page);
+  await expect(page.locator('body')).toHaveAttribute('data-printed', '1');
+  await expect(button).toHaveText('Print');
+});
+
 test('where workers are refused, the page lays the sheets out itself', async ({ page }) => {
   await page.addInitScript(() => Reflect.deleteProperty(window, 'Worker'));
   await page.reload();

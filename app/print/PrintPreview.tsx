@@ -1,5 +1,6 @@
 /** The print preview: the pages themselves, as large as on paper where there is room, and beside them what is chosen for them. */
 import { useEffect, useId, useRef, useState } from 'react';
+import type { Drawing } from '../../src/sheets/drawing.ts';
 import { sheetsOf } from '../../src/sheets/index.ts';
 import type { SheetOptions } from '../../src/sheets/sheet.ts';
 import { PRINT, PRINT_STATUS, pageName, printedAt } from '../../src/words/print.ts';
@@ -27,6 +28,11 @@ function statusOf(state: ReturnType<typeof usePages>['state'], pages: number, ch
   return state === 'ready' ? PRINT_STATUS.ready(pages) : PRINT_STATUS.improving(pages);
 }
 
+async function printNow(pages: readonly Drawing[]): Promise<void> {
+  await loadFaces(pages);
+  window.print();
+}
+
 export default function PrintPreview() {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
@@ -36,6 +42,7 @@ export default function PrintPreview() {
   const [printing] = useState(() => ({ date: printedAt(Date.now()) }));
   const [options, setOptions] = useState(rememberedOptions);
   const [saving, setSaving] = useState(false);
+  const [wanted, setWanted] = useState(false);
   const [problem, setProblem] = useState<string>();
   const { sheets, state } = usePages(game, options, printing);
   const pages = sheets.flatMap((sheet) => sheet.pages);
@@ -66,11 +73,20 @@ export default function PrintPreview() {
     rememberOptions(next);
     setProblem(undefined);
   };
-  const print = async () => {
-    if (!isCurrent || pages.length === 0) return;
-    await loadFaces(pages);
-    window.print();
+  const chosen = sheetsOf(options);
+  const canPrint = chosen.length > 0 && (pages.length > 0 || state === 'starting');
+  const isComing = state === 'starting' || state === 'improving';
+  /** Pressed before the last layout is there, it is kept until then; pressed again, taken back. */
+  const print = () => {
+    if (canPrint && isComing) setWanted(!wanted);
+    else if (canPrint) void printNow(pages);
   };
+  useEffect(() => {
+    if (!wanted || (isComing && canPrint)) return;
+    setWanted(false);
+    if (canPrint) void printNow(sheets.flatMap((sheet) => sheet.pages));
+  }, [wanted, isComing, canPrint, sheets]);
+
   const save = async (format: PictureFormat) => {
     setSaving(true);
     setProblem(undefined);
@@ -80,9 +96,9 @@ export default function PrintPreview() {
     setSaving(false);
   };
 
-  const chosen = sheetsOf(options);
   const isWaiting = pages.length === 0 && state === 'starting' && chosen.length > 0;
-  const status = saving ? MAP_PICTURES.making : statusOf(state, pages.length, chosen.length);
+  const laidOut = wanted ? PRINT_STATUS.wanted : statusOf(state, pages.length, chosen.length);
+  const status = saving ? MAP_PICTURES.making : laidOut;
   return (
     <dialog
       ref={dialog}
@@ -92,13 +108,13 @@ export default function PrintPreview() {
       onKeyDown={(event) => {
         if (!isPressed('Mod+P', event.nativeEvent, isMac())) return;
         event.preventDefault();
-        void print();
+        print();
       }}
     >
       <header className="print-head">
         <h2 id={id}>{PRINT.title}</h2>
         <p
-          className={isWaiting && !saving ? 'print-status print-status-heard' : 'print-status'}
+          className={isWaiting && !saving && !wanted ? 'print-status print-status-heard' : 'print-status'}
           role="status"
         >
           {problem ?? status}
@@ -116,11 +132,10 @@ export default function PrintPreview() {
           ref={printButton}
           type="button"
           className="button button-main button-large"
-          // It has the focus from the start, while the first pages are still to come.
-          disabled={pages.length === 0 && state !== 'starting'}
-          onClick={() => void print()}
+          disabled={!canPrint}
+          onClick={print}
         >
-          {PRINT.print}
+          {wanted ? PRINT.printsLater : PRINT.print}
         </button>
       </header>
       <section

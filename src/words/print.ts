@@ -5,6 +5,8 @@ import { count } from './numbers.ts';
 export const PRINT = {
   title: 'Print',
   print: 'Print',
+  /** On the button, once it has been pressed before all is laid out. */
+  printsLater: 'Prints when laid out',
   close: 'Close',
   pages: 'Pages',
   options: 'What is printed',
@@ -39,6 +41,7 @@ export function pageName(sheet: string, page: number, pages: number): string {
 
 export const PRINT_STATUS = {
   starting: 'The pages are being laid out.',
+  wanted: 'The pages are being laid out, then printed. Press again and they are not.',
   noSheet: 'No sheet is chosen.',
   failed:
     'The pages could not be laid out. Try fewer sheets, or another paper. The game itself is as it was.',
