@@ -4,13 +4,14 @@ import type { Finding } from '../findings/finding.ts';
 import { lessonOf } from '../game/defaults.ts';
 import type { Game, NodeId } from '../game/model.ts';
 import type { Caption } from '../map/layout.ts';
+import { ownCopies } from '../sheets/copies.ts';
 import type { SpotEntry } from '../sheets/lists/hidden.ts';
 import type { Whereabouts } from '../sheets/lists/whereabouts.ts';
 import type { Opener } from '../sheets/locks.ts';
 import { fieldCaption, noteText, ownCaption } from './canvas.ts';
 import { findingSentence } from './findings/index.ts';
 import { kindOf } from './kinds.ts';
-import { list, minutesOf } from './numbers.ts';
+import { list, minutesOf, numberWord } from './numbers.ts';
 import { capital, lockLabel, sayer, sentence } from './say.ts';
 import { PANEL } from './screen.ts';
 import type { Part, Sentence } from './sentence.ts';
@@ -30,21 +31,22 @@ export const COLUMNS = {
 
 export const CONTINUED = 'continued';
 
+/** `fewer`: of something on the list there are fewer than teams. */
 export const INTRO = {
-  codes: (teams: number, ticks: Ticks): Sentence =>
+  codes: (teams: number, ticks: Ticks, fewer: boolean): Sentence =>
     sentence(
       'Set each lock, shut it and open it again before its box is packed.',
-      ...sets(teams, ` every lock is there ${teams} times`, ticks),
+      ...sets(teams, ` every lock is there ${teams} times`, ticks, fewer),
     ),
-  contents: (teams: number, ticks: Ticks): Sentence =>
+  contents: (teams: number, ticks: Ticks, fewer: boolean): Sentence =>
     sentence(
       'The box that is opened last is packed first, so that none is shut before all that belongs in it is inside.',
-      ...sets(teams, ` every box is packed ${teams} times`, ticks),
+      ...sets(teams, ` every box is packed ${teams} times`, ticks, fewer),
     ),
-  hidden: (teams: number, ticks: Ticks): Sentence =>
+  hidden: (teams: number, ticks: Ticks, fewer: boolean): Sentence =>
     sentence(
       'What lies in the room when the game begins.',
-      ...sets(teams, ` each thing is there ${teams} times`, ticks),
+      ...sets(teams, ` each thing is there ${teams} times`, ticks, fewer),
     ),
   order: (rescue: boolean, total: string): Sentence =>
     sentence(
@@ -72,8 +74,14 @@ const TICKED: Readonly<Record<Ticks, string>> = {
 };
 
 /** '6 sets:' and what that means; nothing where one is enough. */
-function sets(teams: number, meaning: string, ticks: Ticks): Part[] {
-  return teams > 1 ? [' ', { strong: `${teams} sets:` }, `${meaning}${TICKED[ticks]}`] : [];
+function sets(teams: number, meaning: string, ticks: Ticks, fewer: boolean): Part[] {
+  const many = `${meaning}${fewer ? ', fewer where it says so' : ''}`;
+  return teams > 1 ? [' ', { strong: `${teams} sets:` }, `${many}${TICKED[ticks]}`] : [];
+}
+
+/** How many there are where not every team has its own: "one for all teams". Empty where each has. */
+export function sharedText(copies: number | undefined): string {
+  return copies === undefined ? '' : `${numberWord(copies)} for all teams`;
 }
 
 /** Where a thing is at the start: "in Red tin, in Window sill", "on the tables". Empty for a place. */
@@ -124,6 +132,7 @@ export function thingText({ game }: Assessment, id: NodeId): string {
   if (!node) return '';
   return [
     kindOf(node),
+    sharedText(ownCopies(game, id)),
     node.decoy === true ? noteText({ note: 'redHerring' }) : '',
     (node.atMinute ?? 0) > 0 ? noteText({ note: 'atMinute', minute: node.atMinute ?? 0 }) : '',
   ]
@@ -134,7 +143,8 @@ export function thingText({ game }: Assessment, id: NodeId): string {
 export const PACKING = {
   empty: 'Nothing lies in it.',
   /** Behind a box in a box. */
-  packed: 'packed before',
+  packed: (copies: number | undefined) =>
+    copies === undefined ? 'packed before' : `packed before, ${sharedText(copies)}`,
 } as const;
 
 /** What the program has to say, with how grave it is: colour alone does not tell on a grey page. */
@@ -186,9 +196,19 @@ export function givenAfter(assessment: Assessment, puzzles: readonly NodeId[]): 
   return sentence('given after ', numbered(assessment, puzzles));
 }
 
-/** Under the name of a box: where it lies, then the teacher's note. */
-export function boxTold(where: Sentence, note: string | undefined): Sentence {
-  return sentence(capital(where), '.', note === undefined ? '' : ` ${note}`);
+/** Under the name of a box: where it lies, how many there are where not each team has one, then the teacher's note. */
+export function boxTold(where: Sentence, copies: number | undefined, note: string | undefined): Sentence {
+  return sentence(capital(shared(where, copies)), '.', note === undefined ? '' : ` ${note}`);
+}
+
+/** "in Red tin, one for all teams" */
+export function shared(where: Sentence, copies: number | undefined): Sentence {
+  return copies === undefined ? where : sentence(where, `, ${sharedText(copies)}`);
+}
+
+/** Under the name of a place: "One for all teams." Empty where each team has its own. */
+export function placeShared(copies: number | undefined): Sentence {
+  return copies === undefined ? [] : sentence(capital([sharedText(copies)]), '.');
 }
 
 /** The heading over what lies in no place. */

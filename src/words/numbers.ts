@@ -5,6 +5,13 @@ export function count(n: number, one: string, many = `${one}s`): string {
   return `${n} ${n === 1 ? one : many}`;
 }
 
+const NUMBER_WORDS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** A whole number: to ten in words, then in figures. */
+export function numberWord(n: number): string {
+  return NUMBER_WORDS[n] ?? String(n);
+}
+
 /** "A", "A and B", "A, B and C"; with 'or' for a choice. */
 export function list(parts: readonly string[], word: 'and' | 'or' = 'and'): string {
   if (parts.length < 2) return parts.join('');

@@ -2,7 +2,7 @@
 import { isKnownType, type LockType } from '../fasteners/index.ts';
 import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
 import { kindOf } from './kinds.ts';
-import { list, minutes } from './numbers.ts';
+import { list, minutes, numberWord } from './numbers.ts';
 import { sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -22,8 +22,6 @@ const LOCK_TYPES: Readonly<Record<LockType, string>> = {
 export function lockTypeName(type: string): string {
   return isKnownType(type) ? LOCK_TYPES[type] : type;
 }
-
-const NUMBER_WORDS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 export const FORM = {
   label: 'Form',
@@ -81,8 +79,7 @@ export const FORM = {
   contents: 'In it',
   behind: 'Behind it',
   nothingInside: 'Nothing.',
-  locks: (count: number) =>
-    count < 2 ? 'Locks on it' : `${capital(NUMBER_WORDS[count] ?? String(count))} locks on a hasp`,
+  locks: (count: number) => (count < 2 ? 'Locks on it' : `${capital(numberWord(count))} locks on a hasp`),
   noLocks: 'None: it opens at once.',
   inLesson: 'In the lesson',
   howManyThere: 'How many of it there are',
@@ -166,7 +163,7 @@ export function codeComesFrom(
   const first = sources[0];
   if (!first) return [];
   if (sources.length === 1 && first.places === undefined) {
-    const all = length > 1 ? `, all ${NUMBER_WORDS[length] ?? length}` : '';
+    const all = length > 1 ? `, all ${numberWord(length)}` : '';
     return ['comes from ', { node: first.id, text: first.name }, all];
   }
   return sources.flatMap((source, i) => [

@@ -117,6 +117,8 @@ export const NOTES = {
   /** Beside a puzzle that no team gets to. */
   neverReached: 'never reached',
   atMinute: (minute: number) => `at minute ${minute}`,
+  /** Of what there are fewer than teams. */
+  shared: (copies: number) => `${copies} for all`,
 };
 
 /** A tray that is too long for a page. Without the page where it is not yet known. */

@@ -2,8 +2,9 @@
 import type { Assessment } from '../../findings/assess.ts';
 import { lessonOf } from '../../game/defaults.ts';
 import { LOCK_STATES } from '../../words/canvas.ts';
-import { anyOf, COLUMNS, INTRO, NO_LOCKS, openerTold, whereText } from '../../words/lists.ts';
+import { anyOf, COLUMNS, INTRO, NO_LOCKS, openerTold, shared, whereText } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
+import { copiesOf } from '../copies.ts';
 import type { Row, Strip } from '../flow.ts';
 import { type LockEntry, lockEntries, type Opener } from '../locks.ts';
 import { TICK } from '../marks.ts';
@@ -36,6 +37,7 @@ export function codesPage(frame: ListFrame): ListContent {
   };
   const entries = lockEntries(assessment);
   const directions = directionCodes(assessment);
+  const fewer = entries.some(({ lock }) => copiesOf(assessment.game, lock) !== undefined);
   const heads = headsRow(
     [
       { x: box, text: COLUMNS.lock },
@@ -52,7 +54,7 @@ export function codesPage(frame: ListFrame): ListContent {
   const rows = entries.map((entry) => lockRow(frame, entry, columns, directions));
   return {
     name: 'codes',
-    intro: [INTRO.codes(lessonOf(assessment.game).teams, options.ticks ? 'one' : 'none')],
+    intro: [INTRO.codes(lessonOf(assessment.game).teams, options.ticks ? 'one' : 'none', fewer)],
     flow: rows.length > 0 ? { heads, sections: [{ rows }] } : { sections: [saidAlone(NO_LOCKS, paper)] },
   };
 }
@@ -80,7 +82,7 @@ function lockRow(
   const { game } = assessment;
   const node = game.nodes.get(lock);
   const on = node?.kind === 'fastener' ? node.on : lock;
-  const where = whereText(assessment, whereaboutsOf(assessment, on));
+  const where = shared(whereText(assessment, whereaboutsOf(assessment, on)), copiesOf(game, lock));
   const name = prose(sayer(game).name(on), box, code - box - GAP, TEXT);
   const lies = prose(where, box, code - box - GAP, NOTE);
   const state = opens

@@ -4,6 +4,7 @@ import type { NodeId } from '../../game/model.ts';
 import { packingCautions } from '../../words/cautions.ts';
 import { boxTold, INTRO, lockShut, NO_BOXES, PACKING, thingText, whereText } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
+import { copiesOf, ownCopies } from '../copies.ts';
 import type { Row, Section } from '../flow.ts';
 import { type LockEntry, lockEntries } from '../locks.ts';
 import { plainText, prose } from '../prose.ts';
@@ -23,10 +24,14 @@ export function contentsPage(frame: ListFrame): ListContent {
   const { teams } = lessonOf(game);
   const locks = new Map(lockEntries(assessment).map((entry) => [entry.lock, entry]));
   const notes = noteOf(assessment, options.codes);
-  const sections = boxEntries(assessment).map((entry) => boxSection(frame, entry, locks, notes));
+  const entries = boxEntries(assessment);
+  const sections = entries.map((entry) => boxSection(frame, entry, locks, notes));
+  const fewer = entries.some(({ box, things }) =>
+    [box, ...things].some((id) => copiesOf(game, id) !== undefined),
+  );
   return {
     name: 'contents',
-    intro: [INTRO.contents(teams, ticksFor(teams, options.ticks)), plainText(packingCautions(game))],
+    intro: [INTRO.contents(teams, ticksFor(teams, options.ticks), fewer), plainText(packingCautions(game))],
     flow: { sections: sections.length > 0 ? sections : [saidAlone(NO_BOXES, paper)] },
   };
 }
@@ -44,13 +49,14 @@ function boxSection(
   const columns = columnsOf(paper);
   const left = columns.left + TRAY_PAD;
   const right = columns.right - TRAY_PAD;
-  const ticks = setTicks(lessonOf(game).teams, right, options.ticks);
+  const { teams } = lessonOf(game);
+  const ticksOf = (id: NodeId) => setTicks(teams, right, options.ticks, copiesOf(game, id));
 
   const thing = (id: NodeId, told: string, note: string | undefined) =>
-    thingRow(assessment, { id, told, note, left, ticks });
+    thingRow(assessment, { id, told, note, left, ticks: ticksOf(id) });
   const contents = [
     ...things.map((id) => thing(id, thingText(assessment, id), notes(id))),
-    ...boxes.map((id) => thing(id, PACKING.packed, undefined)),
+    ...boxes.map((id) => thing(id, PACKING.packed(ownCopies(game, id)), undefined)),
   ];
   const nothing: Row = { before: 3, cells: [prose([PACKING.empty], left, right - left, NOTE)] };
 
@@ -69,6 +75,7 @@ function boxSection(
       id,
       keys.map((key) => ({ key, where: whereText(assessment, nearestOf(whereaboutsOf(assessment, key))) })),
     );
+    const ticks = ticksOf(id);
     return {
       before: 5,
       cells: [
@@ -86,7 +93,7 @@ function boxSection(
   );
 
   const note = notes(box);
-  const told = [boxTold(whereText(assessment, whereaboutsOf(assessment, box)), note)];
+  const told = [boxTold(whereText(assessment, whereaboutsOf(assessment, box)), copiesOf(game, box), note)];
   const heading = { name: sayer(game).name(box), told, left, right };
   return {
     heading: (continued) => headingRow(heading, continued),

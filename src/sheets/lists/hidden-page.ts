@@ -8,12 +8,14 @@ import {
   HIDDEN,
   INTRO,
   NOTHING_HIDDEN,
+  placeShared,
   spotCaption,
   spotOpens,
   thingText,
 } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
 import { plain } from '../../words/sentence.ts';
+import { copiesOf, ownCopies } from '../copies.ts';
 import type { Section } from '../flow.ts';
 import { plainText, prose } from '../prose.ts';
 import { type SpotEntry, spotEntries } from './hidden.ts';
@@ -29,10 +31,14 @@ export function hiddenPage(frame: ListFrame): ListContent {
   const { assessment, options, paper } = frame;
   const notes = noteOf(assessment, options.codes);
   const { teams } = lessonOf(assessment.game);
-  const sections = spotEntries(assessment).map((entry) => spotSection(frame, entry, notes));
+  const entries = spotEntries(assessment);
+  const sections = entries.map((entry) => spotSection(frame, entry, notes));
+  const fewer = entries.some(({ things }) =>
+    things.some((id) => copiesOf(assessment.game, id) !== undefined),
+  );
   return {
     name: 'hidden',
-    intro: [INTRO.hidden(teams, ticksFor(teams, options.ticks)), plainText(hidingCautions())],
+    intro: [INTRO.hidden(teams, ticksFor(teams, options.ticks), fewer), plainText(hidingCautions())],
     flow: { sections: sections.length > 0 ? sections : [saidAlone(NOTHING_HIDDEN, paper)] },
   };
 }
@@ -42,10 +48,12 @@ function spotSection(frame: ListFrame, entry: SpotEntry, notes: (id: NodeId) => 
   const columns = columnsOf(paper);
   const left = columns.left + TRAY_PAD;
   const right = columns.right - TRAY_PAD;
-  const ticks = setTicks(lessonOf(assessment.game).teams, right, options.ticks);
-  const rows = entry.things.map((id) =>
-    thingRow(assessment, { id, told: toldOf(assessment, id), note: notes(id), left, ticks }),
-  );
+  const { game } = assessment;
+  const { teams } = lessonOf(game);
+  const rows = entry.things.map((id) => {
+    const ticks = setTicks(teams, right, options.ticks, copiesOf(game, id));
+    return thingRow(assessment, { id, told: toldOf(assessment, id), note: notes(id), left, ticks });
+  });
   const nothing = { before: 3, cells: [prose([HIDDEN.empty], left, right - left, NOTE)] };
   const heading: TrayHeading = { ...headOf(assessment, entry, notes, left), left, right };
   const { spot } = entry;
@@ -74,7 +82,11 @@ function headOf(
   return {
     name: sayer(game).name(spot.place),
     ...(number > 0 && { mark: { width: 24, strip: numberStrip(number, left, spot.place, HEADING.leading) } }),
-    told: [...(note === undefined ? [] : [plainText(note)]), spotOpens(assessment, entry)],
+    told: [
+      ...(note === undefined ? [] : [plainText(note)]),
+      placeShared(ownCopies(game, spot.place)),
+      spotOpens(assessment, entry),
+    ],
   };
 }
 

@@ -28,10 +28,12 @@ export function ticksFor(teams: number, shown: boolean): Ticks {
   return teams > 1 && teams <= MOST_SETS ? 'each' : 'one';
 }
 
-export function setTicks(teams: number, right: number, shown: boolean): SetTicks {
+/** `copies`: of what there are not as many as teams, so that none belongs to one of them. */
+export function setTicks(teams: number, right: number, shown: boolean, copies?: number): SetTicks {
   if (!shown) return { xs: [], left: right, numbered: false };
-  const numbered = ticksFor(teams, shown) === 'each';
-  const count = numbered ? teams : 1;
+  const isEach = ticksFor(teams, shown) === 'each';
+  const numbered = isEach && copies === undefined;
+  const count = isEach ? (copies ?? teams) : 1;
   const xs = Array.from({ length: count }, (_, i) => right - TICK - (count - 1 - i) * TICK_STEP);
   return { xs, left: xs[0] ?? right, numbered };
 }

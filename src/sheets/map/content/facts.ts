@@ -11,6 +11,7 @@ import { minutes } from '../../../words/numbers.ts';
 import { sayer } from '../../../words/say.ts';
 import { plain, type Sentence } from '../../../words/sentence.ts';
 import { NOTES } from '../../../words/sheet-map.ts';
+import { ownCopies } from '../../copies.ts';
 import { type LockEntry, lockEntries } from '../../locks.ts';
 import type { SheetOptions } from '../../sheet.ts';
 import type { RescueNote } from '../content.ts';
@@ -113,6 +114,8 @@ export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
       const need = network.k[at] ?? of;
       if (need !== of) said.push(noteText({ note: 'need', need, of }));
       if (node.atMinute !== undefined && node.atMinute > 0) said.push(NOTES.atMinute(node.atMinute));
+      const copies = ownCopies(game, id);
+      if (copies !== undefined) said.push(NOTES.shared(copies));
       if (node.decoy === true) said.push(noteText({ note: 'redHerring' }));
       return said;
     },
