@@ -44,6 +44,13 @@ function byId<T extends { readonly id: string }>(map: ReadonlyMap<string, T>): T
   return [...map.values()].sort((a, b) => byCodePoint(a.id, b.id));
 }
 
+/** The same game with nodes and links in the order of its file: what rounds sums as it goes through them comes to the same for all copies. */
+export function inFileOrder(game: Game): Game {
+  const nodes = new Map(byId(game.nodes).map((node) => [node.id, node]));
+  const links = new Map(byId(game.links).map((link) => [link.id, link]));
+  return { ...game, nodes, links };
+}
+
 export function writeGame({ provenance, game }: GameDocument): string {
   const nodes = byId(game.nodes).map((node) => {
     const at = game.positions.get(node.id);

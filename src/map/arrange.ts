@@ -3,6 +3,7 @@
  * that use it. What stands on the mat is given a side, then a height (src/spine/), then a position.
  */
 import type { Game, NodeId, Point } from '../game/model.ts';
+import { inFileOrder } from '../game/write.ts';
 import { runsOf, settle } from '../spine/columns.ts';
 import { costAt, type Judged, judge } from '../spine/judge.ts';
 import { anneal, climb } from '../spine/search.ts';
@@ -146,10 +147,11 @@ function* improve({ joined, spine, start, stands }: Task): Generator<Judged, Jud
  * @param numbers the order of play, from 1, of each reached step (playNumbers)
  */
 export function* tidy(
-  game: Game,
+  given: Game,
   numbers: ReadonlyMap<NodeId, number>,
   options: TidyOptions,
 ): Generator<Positions, Positions> {
+  const game = inFileOrder(given);
   const view = options.view ?? plainView;
   let task = taskOf(game, numbers, view, options, false);
   if (!task) return game.positions;
@@ -193,7 +195,13 @@ export interface Sides {
  * @param numbers as of tidy
  */
 export function sidesOf(game: Game, numbers: ReadonlyMap<NodeId, number>): Sides {
-  const task = taskOf({ ...game, positions: new Map() }, numbers, plainView, { from: 'scratch' }, false);
+  const task = taskOf(
+    { ...inFileOrder(game), positions: new Map() },
+    numbers,
+    plainView,
+    { from: 'scratch' },
+    false,
+  );
   if (!task) return { left: [], right: [] };
   const { left, right } = lastOf(improve(task)).columns;
   const idsOf = (column: readonly number[]) =>

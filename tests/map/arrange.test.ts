@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Game, GameNode } from '../../src/game/model.ts';
 import { inRowOrder } from '../../src/game/rows.ts';
-import { arrange } from '../../src/map/arrange.ts';
+import { arrange, sidesOf } from '../../src/map/arrange.ts';
 import { layOut } from '../../src/map/lay-out.ts';
 import { absolute, plainView } from '../../src/map/layout.ts';
 import { occupied, outline, overlaps } from '../../src/map/outline.ts';
@@ -30,6 +30,28 @@ test('an empty game has no positions', () => {
 
 test('a hundred things on the tables stand apart', () => {
   expect(coveredIn(arranged(hundredLoose()))).toEqual([]);
+});
+
+/** Sums over a hundred links round otherwise in another order. */
+test('the order in which a game has its things and links changes nothing', () => {
+  const clues = Array.from(
+    { length: 100 },
+    (_, i): GameNode => ({ id: `c${i}`, kind: 'clue', name: `Clue ${i}` }),
+  );
+  const others: GameNode[] = [
+    { id: 'y', kind: 'puzzle', name: 'Even' },
+    { id: 'z', kind: 'puzzle', name: 'Odd' },
+    { id: 'w', kind: 'prize', name: 'Prize' },
+  ];
+  const pairs = clues.map(({ id }, i) => [id, i % 2 === 0 ? 'y' : 'z'] as const);
+  const game = gameOf([...clues, ...others], [...pairs, ['z', 'w']]);
+  const turned: Game = {
+    ...game,
+    nodes: new Map([...game.nodes].reverse()),
+    links: new Map([...game.links].reverse()),
+  };
+  expect(sidesOf(turned, numbersOf(turned))).toEqual(sidesOf(game, numbersOf(game)));
+  expect(arrange(turned, numbersOf(turned))).toEqual(arrange(game, numbersOf(game)));
 });
 
 test('puzzles stand one below the other in the order of play', () => {
