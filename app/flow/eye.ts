@@ -1,5 +1,8 @@
-/** The view stays where the eye was: when the map is rearranged, what stood nearest the middle of the view stays there. */
-import type { NodeId } from '../../src/game/model.ts';
+/**
+ * The view stays where the eye was: when the map is rearranged, what stood nearest the middle of the view stays there. With a pin in
+ * view it does not move at all: what is pinned stays on the screen as on the map.
+ */
+import type { Game, NodeId } from '../../src/game/model.ts';
 import type { MapLayout, Rect } from '../../src/map/layout.ts';
 import { matRects, type Spot } from './geometry.ts';
 
@@ -62,4 +65,14 @@ export function eyeAt(layout: MapLayout, selected: ReadonlySet<NodeId>, view: Re
 /** Whether any of the map is in view. */
 export function isAnyInView(layout: MapLayout, view: Rect): boolean {
   return [...matRects(layout).values()].some((rect) => overlaps(rect, view));
+}
+
+/** Whether something in view is pinned to the mat. */
+export function isPinInView(layout: MapLayout, positions: Game['positions'], view: Rect): boolean {
+  return [...matRects(layout)].some(
+    ([id, rect]) =>
+      positions.get(id)?.pinned === true &&
+      layout.slots.get(id)?.parent === undefined &&
+      overlaps(rect, view),
+  );
 }

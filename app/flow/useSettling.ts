@@ -9,7 +9,7 @@ import { same } from '../../src/map/same.ts';
 import { useGame } from '../store/game.ts';
 import { useTidying } from '../store/tidying.ts';
 import { useView } from '../store/view.ts';
-import { carried, eyeAt, isAnyInView, isRearranged, shiftsOf } from './eye.ts';
+import { carried, eyeAt, isAnyInView, isPinInView, isRearranged, shiftsOf } from './eye.ts';
 import { fitAll, showFirstAgain } from './useInView.ts';
 import { inView, shiftView } from './viewport.ts';
 
@@ -35,10 +35,11 @@ function isStillOpening(): boolean {
   return past.length === 0 && future.length === 0 && !useTidying.getState().shown;
 }
 
-/** Keeps what the eye is at where it is on the screen; when nothing would be in view, goes to where the map is. */
+/** Keeps what is pinned and in view, else what the eye is at, where it is on the screen; when nothing would be in view, goes to where the map is. */
 function keepEye(before: MapLayout, after: MapLayout): void {
   if (isStillOpening() && showFirstAgain(after)) return;
   const view = inView();
+  if (isPinInView(before, useGame.getState().game.positions, view)) return;
   const eye = eyeOn(before, view);
   const old = eye === undefined ? undefined : before.slots.get(eye);
   const now = eye === undefined ? undefined : after.slots.get(eye);

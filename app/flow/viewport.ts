@@ -18,8 +18,8 @@ export const useMounted = create<MountedCanvas>()(() => ({ instance: undefined, 
 export const MIN_ZOOM = 0.15;
 export const MAX_ZOOM = 2;
 const FIT_PADDING = 28;
-/** Bars in the corners stand over the mat; what is fitted ends above them. */
-const FIT_FOOT = 68;
+/** From what stands over the mat to what is fitted. */
+const FIT_APART = 12;
 
 let pointer: Spot | undefined;
 
@@ -48,6 +48,32 @@ function movement(milliseconds: number): number {
   return matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : milliseconds;
 }
 
+interface Edges {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** The part of the window in which things are shown, from its upper left corner: what stands over the mat leaves it free. */
+function freeOf(element: HTMLElement, box: DOMRect): Edges {
+  let top = FIT_PADDING;
+  let right = box.width - FIT_PADDING;
+  let bottom = box.height - FIT_PADDING;
+  for (const bar of element.querySelectorAll('.flow-foot, .flow-zoom')) {
+    bottom = Math.min(bottom, bar.getBoundingClientRect().top - box.top - FIT_APART);
+  }
+  const page = element.closest('.page');
+  const rectOf = (name: string) => page?.querySelector(name)?.getBoundingClientRect();
+  const panel = rectOf('.page-panel');
+  const tab = rectOf('.panel-tab');
+  if (panel && panel.width > 0 && panel.left < box.right - 1) {
+    right = Math.min(right, panel.left - box.left - FIT_APART);
+  }
+  if (tab && tab.width > 0) top = Math.max(top, tab.bottom - box.top + FIT_APART);
+  return { left: FIT_PADDING, top, right, bottom };
+}
+
 interface Fit {
   /** No smaller than this: then the upper left is in view, and the rest beyond the edges. */
   readonly least?: number;
@@ -61,12 +87,13 @@ const LOWEST_TOP = 90;
 export function fitTo(rect: Rect, { least = MIN_ZOOM, duration = 0 }: Fit = {}): void {
   const { instance, element } = useMounted.getState();
   const box = element?.getBoundingClientRect();
-  if (!instance || !box || box.width === 0) return;
-  const width = box.width - 2 * FIT_PADDING;
-  const height = box.height - FIT_PADDING - FIT_FOOT;
+  if (!instance || !element || !box || box.width === 0) return;
+  const free = freeOf(element, box);
+  const width = free.right - free.left;
+  const height = free.bottom - free.top;
   const zoom = Math.min(1, Math.max(least, Math.min(width / rect.width, height / rect.height)));
-  const left = Math.max(FIT_PADDING, (box.width - rect.width * zoom) / 2);
-  const top = Math.min(LOWEST_TOP, Math.max(FIT_PADDING, FIT_PADDING + (height - rect.height * zoom) / 2));
+  const left = Math.max(free.left, free.left + (width - rect.width * zoom) / 2);
+  const top = Math.min(LOWEST_TOP, Math.max(free.top, free.top + (height - rect.height * zoom) / 2));
   const view = { x: left - rect.x * zoom, y: top - rect.y * zoom, zoom };
   void instance.setViewport(view, { duration: movement(duration) });
 }
@@ -75,10 +102,11 @@ export function fitTo(rect: Rect, { least = MIN_ZOOM, duration = 0 }: Fit = {}):
 export function bringIntoView(rect: Rect): void {
   const { instance, element } = useMounted.getState();
   const box = element?.getBoundingClientRect();
-  if (!instance || !box || box.width === 0) return;
+  if (!instance || !element || !box || box.width === 0) return;
   const { x, y, zoom } = instance.getViewport();
-  const dx = shortest(rect.x * zoom + x, rect.width * zoom, FIT_PADDING, box.width - FIT_PADDING);
-  const dy = shortest(rect.y * zoom + y, rect.height * zoom, FIT_PADDING, box.height - FIT_FOOT);
+  const free = freeOf(element, box);
+  const dx = shortest(rect.x * zoom + x, rect.width * zoom, free.left, free.right);
+  const dy = shortest(rect.y * zoom + y, rect.height * zoom, free.top, free.bottom);
   if (dx === 0 && dy === 0) return;
   void instance.setViewport({ x: x + dx, y: y + dy, zoom }, { duration: movement(160) });
 }

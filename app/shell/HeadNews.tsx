@@ -1,4 +1,7 @@
-/** News of what has just been done, until something else is: what went with a box that was removed, with the way back; how tidying goes. */
+/**
+ * News of what has just been done, until something else is: what went with a box that was removed, with the way back; how
+ * tidying goes. It stands after the verdict, which keeps its answer and what is worth a look.
+ */
 import { TIDYING } from '../../src/words/screen-commands.ts';
 import type { Sentence } from '../../src/words/sentence.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';

@@ -10,11 +10,10 @@ import { verdictOf, type Verdict as Words } from '../../src/words/verdict.ts';
 import { useFewest } from '../engine/fewest.ts';
 import { useSimulation } from '../engine/simulation.ts';
 import { useAssessment } from '../store/assessment.ts';
-import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
 import { HeadNews, useHeadNews } from './HeadNews.tsx';
 import { useLiftAnswer } from './lift-answer.ts';
-import { Refusal } from './Refusal.tsx';
+import { Refusal, useRefusalWords } from './Refusal.tsx';
 import { SentenceText } from './SentenceText.tsx';
 import { Sign, type SignName } from './signs.tsx';
 
@@ -27,22 +26,26 @@ const SIGNS: Readonly<Record<Words['tone'], { readonly sign: SignName; readonly 
 
 /** Letters that fit two lines of the head on a screen of 1366 pixels; longer sentences are set smaller. */
 const TWO_LINES = 130;
+/** Letters that fit three lines when they are set smaller: on that screen, and on a narrow one. */
+const THREE_LINES = 200;
+const THREE_SHORT_LINES = 160;
 
 export function Verdict() {
   const assessment = useAssessment();
   const fewest = useFewest();
-  const { figures, findings } = useSimulation();
-  const simulated = figures?.simulated;
+  const { figures: results, findings } = useSimulation();
+  const simulated = results?.simulated;
   const lifted = useView((state) => state.lifted);
   const own = useMemo(
     () => verdictOf(assessment, fewest, { simulated, findings }),
     [assessment, fewest, simulated, findings],
   );
   const verdict: Words = useLiftAnswer(assessment, lifted) ?? own;
-  const refused = useGame((state) => state.refusal !== undefined);
-  const news = useHeadNews().length > 0;
+  const aside = plain(useHeadNews()).length + plain(useRefusalWords()).length;
   const { sign, className } = SIGNS[verdict.tone];
-  const length = news ? 0 : plain(verdict.first).length + plain(verdict.second).length;
+  const length = plain(verdict.first).length + plain(verdict.second).length + aside;
+  // Beside long news the answer and what is to be looked at: the figures stand in the panel.
+  const figures = aside > 0 && length > THREE_LINES ? [] : verdict.first.slice(1);
   return (
     <section className="head-verdict" aria-label={PAGE.verdict}>
       <span className={className}>
@@ -51,12 +54,14 @@ export function Verdict() {
       <div className={length > TWO_LINES ? 'head-sentences head-sentences-long' : 'head-sentences'}>
         <div aria-live="polite" aria-atomic="true" data-verdict={verdict.tone}>
           <p>
-            {/* Beside news, the answer alone: the rest stands in the panel. */}
-            <SentenceText sentence={news ? verdict.first.slice(0, 1) : verdict.first} leads />{' '}
+            <SentenceText sentence={verdict.first.slice(0, 1)} leads />
+            <span className={aside > 0 && length > THREE_SHORT_LINES ? 'head-figures' : undefined}>
+              <SentenceText sentence={figures} leads />
+            </span>{' '}
           </p>
-          {!refused && !news && plain(verdict.second) !== '' && (
+          {plain(verdict.second) !== '' && (
             <p className="head-second">
-              <SentenceText sentence={verdict.second} leads />
+              <SentenceText sentence={verdict.second} leads />{' '}
             </p>
           )}
         </div>

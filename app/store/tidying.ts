@@ -16,7 +16,7 @@ export interface TidyingState {
   readonly shown: ReadonlyMap<NodeId, Point> | undefined;
   /** The newest routes that came from the worker; the map begins with them, so that it need not find them itself. */
   readonly routes: ReadonlyMap<LinkId, Route> | undefined;
-  /** The game in which nothing was left to be tidied: said for as long as it is the open one. */
+  /** The game in which nothing was left to be tidied: said for a few seconds, if it stays the open one. */
   readonly tidyAlready: Game | undefined;
 }
 

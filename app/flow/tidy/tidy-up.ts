@@ -17,7 +17,9 @@ import { ask } from './ask.ts';
 import type { TidyAnswer, TidyQuestion } from './work.ts';
 
 /** Milliseconds after which it is said that something is under way. */
-const SLOW = 400;
+const SLOW = 1000;
+/** Milliseconds for which it is said that nothing was left to be tidied. */
+const SAID = 5000;
 
 /** What would stand elsewhere, or had no position. */
 function movesTo(game: Game, positions: ReadonlyMap<NodeId, Point>): Placement[] {
@@ -40,6 +42,13 @@ function positionsAfter(game: Game, moves: readonly Placement[]): ReadonlyMap<No
 
 const routesOf = ({ routes }: TidyAnswer) => (routes ? { routes: receiveRoutes(routes) } : {});
 
+function sayAlready(game: Game): void {
+  useTidying.setState({ tidyAlready: game });
+  setTimeout(() => {
+    if (useTidying.getState().tidyAlready === game) useTidying.setState({ tidyAlready: undefined });
+  }, SAID);
+}
+
 /** Shows an answer to what was asked for; the final one becomes an edit. */
 function showAsked(game: Game, answer: TidyAnswer, end: () => void): void {
   const moves = movesTo(game, answer.positions);
@@ -48,7 +57,7 @@ function showAsked(game: Game, answer: TidyAnswer, end: () => void): void {
     if (!nothing) useTidying.setState({ shown: positionsAfter(game, moves), ...routesOf(answer) });
     return;
   }
-  if (nothing) useTidying.setState({ tidyAlready: game });
+  if (nothing) sayAlready(game);
   else useTidying.setState(routesOf(answer));
   end();
   if (!nothing) useGame.getState().apply([{ type: 'move', positions: moves }]);

@@ -1,6 +1,6 @@
 /** What the eye is at, and whether the map has been rearranged under it. */
 import { expect, test } from 'vitest';
-import { carried, eyeAt, isAnyInView, isRearranged, shiftsOf } from '../../../app/flow/eye.ts';
+import { carried, eyeAt, isAnyInView, isPinInView, isRearranged, shiftsOf } from '../../../app/flow/eye.ts';
 import { matRects } from '../../../app/flow/geometry.ts';
 import type { Point } from '../../../src/game/model.ts';
 import { layOut } from '../../../src/map/lay-out.ts';
@@ -48,4 +48,15 @@ test('the eye is at what is under the middle, else at the nearest; what is selec
 test('the map is in view when any of it is', () => {
   expect(isAnyInView(before, { x: -100, y: -100, width: 101, height: 101 })).toBe(true);
   expect(isAnyInView(before, { x: -100, y: -100, width: 100, height: 100 })).toBe(false);
+});
+
+test('a pin is in view when what it holds to the mat is', () => {
+  const pinned = new Map([['sum', { x: 500, y: 0, pinned: true }]]);
+  const near = { x: 450, y: -50, width: 200, height: 200 };
+  expect(isPinInView(before, pinned, near)).toBe(true);
+  expect(isPinInView(before, pinned, { ...near, x: -100 })).toBe(false);
+  expect(isPinInView(before, new Map([['sum', { x: 500, y: 0 }]]), near)).toBe(false);
+  expect(isPinInView(before, new Map([['note', { x: 0, y: 0, pinned: true }]]), { ...near, x: 0 })).toBe(
+    false,
+  );
 });
