@@ -82,26 +82,33 @@ export function helpLabel(game: Game, help: Help): string {
   }
 }
 
+/** Nearer than this and told by one word, two chances are not told apart. */
+const SAME = 0.03;
+
 /** "about 8 lessons in 10 finish in time instead of 6"; where both would be told by one word, to a tenth of a lesson. */
 function chances(before: number, after: number): string {
   const [was, is] = [shareInTen(before), shareInTen(after)];
-  if (was === is) return `${tenths(after)} lessons in 10 finish in time instead of ${tenths(before)}`;
-  const short =
-    was.endsWith(' in 10') && is.endsWith(' in 10') ? was.replace(/^about /, '').replace(/ in 10$/, '') : was;
-  return `${lessonsFinish(after)} in time instead of ${short}`;
-}
-
-function tenths(share: number): string {
-  return (share * 10).toFixed(1);
-}
-
-/** Where chance and waiting are told, each only where the change touches it beyond noise. */
-function figures({ before }: WhatHelps, { after, effect }: Helpful): string {
-  const parts: string[] = [];
-  if (isBeyondNoise(effect.inTime)) parts.push(chances(before.inTime, after.inTime));
-  if (isBeyondNoise(effect.waiting)) {
-    parts.push(`a pupil waits ${minutesInWords(after.waiting)} instead of ${minutesInWords(before.waiting)}`);
+  if (was === is) {
+    const tenths = (share: number) => (share * 10).toFixed(1);
+    return `${tenths(after)} lessons in 10 finish in time instead of ${tenths(before)}`;
   }
+  const both = was.endsWith(' in 10') && is.endsWith(' in 10');
+  return `${lessonsFinish(after)} in time instead of ${both ? was.replace(/^about | in 10$/g, '') : was}`;
+}
+
+function waits(before: number, after: number): string {
+  const [was, is] = [minutesInWords(before), minutesInWords(after)];
+  const both = was.endsWith(' minutes') && is.endsWith(' minutes');
+  return `a pupil waits ${is} instead of ${both ? was.replace(/ minutes$/, '') : was}`;
+}
+
+/** Chance and waiting, each only where the change touches it beyond noise. */
+function figures({ before }: WhatHelps, { after, effect }: Helpful): string {
+  const isTold =
+    isBeyondNoise(effect.inTime) &&
+    (shareInTen(before.inTime) !== shareInTen(after.inTime) || Math.abs(effect.inTime.mean) >= SAME);
+  const parts = isTold ? [chances(before.inTime, after.inTime)] : [];
+  if (isBeyondNoise(effect.waiting)) parts.push(waits(before.waiting, after.waiting));
   return `${parts.join('; ')}.`;
 }
 

@@ -5,7 +5,7 @@ import { sayer } from './say.ts';
 import type { Sentence } from './sentence.ts';
 
 export const PACE = {
-  title: 'When to hint, and what to give away',
+  title: 'When to hint and give away',
   working: 'It is being worked out.',
   old: 'From before the change; it is being worked out anew.',
   blocked: 'It is worked out as soon as the game can be won.',

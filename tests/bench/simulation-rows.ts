@@ -3,7 +3,9 @@ import { compile } from '../../src/engine/network.ts';
 import { Batch } from '../../src/engine/simulation/batch.ts';
 import { type Clock, clockOf } from '../../src/engine/simulation/clock.ts';
 import { costsOf } from '../../src/engine/simulation/costs.ts';
+import { paceOf } from '../../src/engine/simulation/pace.ts';
 import { PLAIN } from '../../src/engine/simulation/rules.ts';
+import { whatHelps } from '../../src/helps/what-helps.ts';
 import { plainGame, simulatePlainly } from '../reference/plain-simulation.ts';
 import { quantileChance, seededChance } from '../reference/seeded-chance.ts';
 import type { Row } from './table.ts';
@@ -18,6 +20,16 @@ export const SIMULATION_ROWS: readonly Row[] = [
     name: `what each step costs, ${RUNS} runs`,
     mostNodes: 60,
     task: onClock((clock) => [...costsOf(clock)]),
+  },
+  {
+    name: `what helps most, listed from ${RUNS} runs`,
+    mostNodes: 300,
+    task: (game) => () => [...whatHelps(game)],
+  },
+  {
+    name: `the pace of locks and what can be given away, ${RUNS} runs`,
+    mostNodes: 300,
+    task: onClock((clock) => [...paceOf(clock)]),
   },
   {
     name: `on objects and lists, ${RUNS} runs`,
