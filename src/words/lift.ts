@@ -1,4 +1,6 @@
 /** 'What if nobody finds this?': the answer in the head, what falls, and what a teacher does about it in class. */
+import { handedOverAt } from '../engine/handed-over.ts';
+import type { Index } from '../engine/measures.ts';
 import { rowOf } from '../engine/rows.ts';
 import { fastenerType } from '../fasteners/index.ts';
 import type { Assessment } from '../findings/assess.ts';
@@ -60,7 +62,7 @@ export function liftAnswer(assessment: Assessment, id: NodeId): LiftAnswer | und
       prizes.filter((prize) => prize !== id && !told.includes(prize)),
       fallen.filter((other) => !told.includes(other) && !prizes.includes(other)),
     ),
-    rescue: rescue(say, node, told, true),
+    rescue: rescue(say, node, told, handedOver(assessment, index), true),
   };
 }
 
@@ -71,7 +73,13 @@ export function rescueLine(assessment: Assessment, id: NodeId, codes: boolean): 
   const node = game.nodes.get(id);
   if (index === undefined || !node || measures.reached[index] !== 1) return [];
   const fallen = fallenWithout(assessment, index);
-  return rescue(sayer(game), node, firstToFall(assessment, index, fallen), codes);
+  return rescue(
+    sayer(game),
+    node,
+    firstToFall(assessment, index, fallen),
+    handedOver(assessment, index),
+    codes,
+  );
 }
 
 /**
@@ -94,7 +102,12 @@ export function shortRescue(assessment: Assessment, steps: readonly NodeId[], co
       : firstToFall(assessment, index, fallenWithout(assessment, index));
   if (told.length === 0) return [];
   const without = steps.length > 1 ? 'Without them ' : 'Without it ';
-  return sentence(without, whatFalls(say, told, 1), '. ', inShort(say, node, codes, isOneOfSeveral));
+  return sentence(
+    without,
+    whatFalls(say, told, 1),
+    '. ',
+    inShort(assessment, say, node, codes, isOneOfSeveral),
+  );
 }
 
 /** A lock on a box with several locks: the box says too little of it. */
@@ -103,7 +116,13 @@ function hasOthersBeside({ network, context }: Assessment, node: number): boolea
   return context.kindOf(node) === 'fastener' && box >= 0 && rowOf(network.fasteners, box).length > 1;
 }
 
-function inShort(say: Say, node: GameNode, codes: boolean, isOneOfSeveral: boolean): Sentence {
+function inShort(
+  assessment: Assessment,
+  say: Say,
+  node: GameNode,
+  codes: boolean,
+  isOneOfSeveral: boolean,
+): Sentence {
   const answer = codes ? codeOf(say.game, node.id) : undefined;
   const name = say.name(node.id);
   switch (node.kind) {
@@ -122,10 +141,13 @@ function inShort(say: Say, node: GameNode, codes: boolean, isOneOfSeveral: boole
       return sentence('Give a copy of ', name, ...ending(', or say: ', answer));
     case 'tool':
       return sentence('Lend another ', name, '.');
-    case 'puzzle':
+    case 'puzzle': {
+      const index = assessment.network.index.get(node.id) ?? -1;
+      const given = alsoGive(say, handedOver(assessment, index), 1);
       return answer === undefined
-        ? ['Show how the puzzle is solved.']
-        : sentence('Say', ...ending(': ', answer));
+        ? sentence('Show how the puzzle is solved', given, '.')
+        : sentence('Say: ', { code: answer }, given, '.');
+    }
     case 'prize':
       return ['Hand it over.'];
   }
@@ -168,11 +190,12 @@ function firstToFall(assessment: Assessment, lifted: number, gone: readonly numb
     context.kindOf(node) === 'fastener' && !hasOthersBeside(assessment, node)
       ? (network.parent[node] ?? node)
       : node;
+  const ownBox = (node: number) => (context.kindOf(node) === 'fastener' ? (network.parent[node] ?? -1) : -1);
   const own = context.kindOf(lifted) === 'fastener' ? [network.parent[lifted] ?? -1] : [];
   const near =
     own.length > 0 ? own : [...new Set(gone.filter(direct).map(boxOf))].filter((node) => node !== lifted);
   const choice = [
-    near.filter((node) => canBeShut(context.kindOf(node))),
+    near.filter((node) => canBeShut(context.kindOf(node)) && !near.includes(ownBox(node))),
     of('puzzle', near),
     near.filter((node) => context.kindOf(node) !== 'prize'),
     of('container', outer),
@@ -247,8 +270,24 @@ function furtherFalls(say: Say, prizes: readonly NodeId[], others: readonly Node
   );
 }
 
-/** By what kind of thing is missing. */
-function rescue(say: Say, node: GameNode, told: readonly NodeId[], codes: boolean): Sentence {
+/** What a team is given when it has solved the puzzle. */
+function handedOver({ network, measures, context }: Assessment, puzzle: Index): NodeId[] {
+  return handedOverAt(network, measures, puzzle).map(context.idOf);
+}
+
+/** ", and hand over Box b and Key k"; empty when nothing is. */
+function alsoGive(say: Say, things: readonly NodeId[], most = things.length): Sentence {
+  return things.length === 0 ? [] : sentence(', and hand over ', say.names(things, most));
+}
+
+/** By what kind of thing is missing. `given`: what a solved puzzle hands over. */
+function rescue(
+  say: Say,
+  node: GameNode,
+  told: readonly NodeId[],
+  given: readonly NodeId[],
+  codes: boolean,
+): Sentence {
   if (told.length === 0 && node.kind !== 'prize') return ['Nothing has to be done: nothing hangs on it.'];
   const answer = codes ? codeOf(say.game, node.id) : undefined;
   const name = say.name(node.id);
@@ -271,8 +310,8 @@ function rescue(say: Say, node: GameNode, told: readonly NodeId[], codes: boolea
       return sentence('Lend the team another ', name, '.');
     case 'puzzle':
       return answer === undefined
-        ? sentence('Show the team how ', name, ' is solved.')
-        : sentence('Tell the team what ', name, ' gives', ...ending(': ', answer));
+        ? sentence('Show the team how ', name, ' is solved', alsoGive(say, given), '.')
+        : sentence('Tell the team what ', name, ' gives: ', { code: answer }, alsoGive(say, given), '.');
     case 'prize':
       return ['Hand it over yourself.'];
   }

@@ -3,11 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/findings/assess.ts';
 import { readGame } from '../../src/game/read.ts';
 import { explanation } from '../../src/words/explain.ts';
-import { liftAnswer, rescueLine } from '../../src/words/lift.ts';
+import { liftAnswer, rescueLine, shortRescue } from '../../src/words/lift.ts';
 import { liftQuestion } from '../../src/words/lift-question.ts';
 import { orderOfPlayLines } from '../../src/words/order.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { winnable } from '../findings/small-games.ts';
+import { gameOf } from '../game-of.ts';
 import { SLUGS, sourceOf } from '../games/example.ts';
 
 const small = assess(winnable());
@@ -54,6 +55,37 @@ describe('what if nobody finds this', () => {
     ['map', 'map is the prize. Without it the game has no end.', 'Hand it over yourself.'],
   ])('answers for %s', (id, first, rescue) => {
     expect(lifted(id)).toMatchObject({ first, rescue });
+  });
+
+  it('tells what the teacher hands over once the puzzle is solved, of two puzzles at the last', () => {
+    const handed = assess(
+      gameOf(
+        [
+          { id: 'note', kind: 'clue' },
+          { id: 'sums', kind: 'puzzle', answer: '472' },
+          { id: 'riddle', kind: 'puzzle', minutes: { low: 9, likely: 9, high: 9 } },
+          { id: 'tin', kind: 'container' },
+          { id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '472' },
+          { id: 'bolt', kind: 'fastener', on: 'tin', type: 'key' },
+          { id: 'pin', kind: 'key' },
+          { id: 'badge', kind: 'prize', in: 'tin' },
+        ],
+        ['note>sums', 'note>riddle', 'sums>tin', 'sums>wheels', 'sums>pin', 'riddle>pin', 'pin>bolt'],
+      ),
+    );
+    expect(lifted('sums', handed)).toMatchObject({
+      first: 'Without sums, tin stays shut.',
+      rescue: 'Tell the team what sums gives: 472, and hand over tin.',
+    });
+    expect(lifted('riddle', handed)).toMatchObject({
+      rescue: 'Show the team how riddle is solved, and hand over pin.',
+    });
+    expect(plain(shortRescue(handed, ['sums'], true))).toBe(
+      'Without it tin stays shut. Say: 472, and hand over tin.',
+    );
+    expect(plain(shortRescue(handed, ['sums'], false))).toBe(
+      'Without it tin stays shut. Show how the puzzle is solved, and hand over tin.',
+    );
   });
 
   it('names the lock where the box has several', () => {

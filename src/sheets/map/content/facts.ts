@@ -1,4 +1,5 @@
 /** What the rows and bars of the map look up while they are measured and drawn. */
+import { giversOf } from '../../../engine/handed-over.ts';
 import { parentInUse } from '../../../engine/left-out.ts';
 import { rowOf } from '../../../engine/rows.ts';
 import type { Assessment } from '../../../findings/assess.ts';
@@ -15,7 +16,7 @@ import { ownCopies } from '../../copies.ts';
 import { type LockEntry, lockEntries } from '../../locks.ts';
 import type { SheetOptions } from '../../sheet.ts';
 import type { RescueNote } from '../content.ts';
-import { inHandAfter, isLoose } from './in-hand.ts';
+import { inHandAfter } from './in-hand.ts';
 
 export interface Facts {
   readonly assessment: Assessment;
@@ -51,7 +52,7 @@ export interface Facts {
 }
 
 export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
-  const { game, network, measures, context } = assessment;
+  const { game, network, measures } = assessment;
   const say = sayer(game);
   const names = new Map<NodeId, string>();
   const degree = new Map<NodeId, number>();
@@ -84,9 +85,7 @@ export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
     },
     number: (id) => measures.number[index(id)] ?? 0,
     isReached: (id) => measures.reached[index(id)] === 1,
-    isHandedOver: (id) =>
-      isLoose(assessment, index(id)) &&
-      Array.from(rowOf(network.needs, index(id))).some((need) => context.kindOf(need) === 'puzzle'),
+    isHandedOver: (id) => giversOf(network, index(id)).length > 0,
     isOpened: (id) => rowOf(network.needs, index(id)).length > 0,
     inHandAfter: (id) => inHandAfter(assessment, index(id)),
     isStep: (id) => {

@@ -1,14 +1,8 @@
 /** After which step a thing is in hand. */
+import { isLoose } from '../../../engine/handed-over.ts';
 import type { Index } from '../../../engine/measures.ts';
 import { rowOf } from '../../../engine/rows.ts';
 import type { Assessment } from '../../../findings/assess.ts';
-import type { Kind } from '../../../game/model.ts';
-
-/** It may lie in something and does not. */
-export function isLoose({ network, context }: Assessment, node: Index): boolean {
-  const never: readonly Kind[] = ['place', 'puzzle', 'fastener'];
-  return (network.parent[node] ?? -1) < 0 && !never.includes(context.kindOf(node));
-}
 
 /** Number of the last step before what it lies in, and all that is around that, is found and open; of the puzzle that hands over what lies in nothing. 0 from the start, and for what is never reached. */
 export function inHandAfter(assessment: Assessment, thing: Index): number {
@@ -19,7 +13,7 @@ export function inHandAfter(assessment: Assessment, thing: Index): number {
   for (let node = thing; node >= 0; node = network.parent[node] ?? -1) {
     const opened = node === thing ? [] : [node, ...rowOf(network.fasteners, node)];
     last = Math.max(last, ...opened.map(number));
-    if (isLoose(assessment, node)) last = Math.max(last, enough(assessment, node));
+    if (isLoose(network, node)) last = Math.max(last, enough(assessment, node));
   }
   return last;
 }
