@@ -13,7 +13,7 @@ import type { MapSpine } from './arrange/blocks.ts';
 import { joinNeighbours } from './arrange/fields.ts';
 import { goRound } from './arrange/obstacles.ts';
 import { writeRowsIn } from './arrange/rows.ts';
-import { FINAL_ROUNDS, median, type Task, type TidyOptions, taskOf } from './arrange/task.ts';
+import { FINAL_ROUNDS, isPinned, median, type Task, type TidyOptions, taskOf } from './arrange/task.ts';
 import { layOut } from './lay-out.ts';
 import { type MapView, plainView } from './layout.ts';
 import { covered } from './outline.ts';
@@ -32,6 +32,8 @@ const WORTH_ANEW = 0.88;
 const WORTH_SHOWING = 0.97;
 /** What costs hardly more than the best that is found stays as it is. */
 const GOOD_ENOUGH = 1.01;
+/** Where something stands fast, the search begins again from what it found at most so often. */
+const MOST_AGAIN = 4;
 
 /** One reads from the left: what is used first stands there. */
 function earlyLeft({ blocks, held }: MapSpine, columns: Columns): Columns {
@@ -89,7 +91,17 @@ function finish(task: Task, columns: Columns): Finished {
     if (old?.x !== at.x || old.y !== at.y) positions.set(id, { ...old, ...at });
   }
   writeRowsIn(positions, ordered, task.moves);
-  return { positions, cost: calm.cost };
+  // Round what stands fast, heights are others than those that were judged.
+  const cost = task.shift ? costAt(task.joined, calm.columns, heightsOf(task, positions)) : calm.cost;
+  return { positions, cost };
+}
+
+/** The upper edges of the blocks as they stand in these positions. */
+function heightsOf({ spine, shift }: Task, positions: Positions): Float64Array {
+  return Float64Array.from(
+    spine.blocks,
+    ({ parts }, i) => spine.held?.get(i)?.y ?? (positions.get(parts[0]?.id ?? '')?.y ?? 0) - (shift?.y ?? 0),
+  );
 }
 
 /**
@@ -104,7 +116,7 @@ function isClear({ game, view, moves, shift }: Task, positions: Positions): bool
 
 /** What the positions of the document cost, when they are an arrangement: on the spine, with nothing covered. Else infinity. */
 function standingCost(task: Task, arranged: Positions): number {
-  const { now, spine, game } = task;
+  const { now, game } = task;
   if (!task.stands) return Number.POSITIVE_INFINITY;
   for (const id of task.moves) {
     const at = game.positions.get(id);
@@ -113,11 +125,7 @@ function standingCost(task: Task, arranged: Positions): number {
   }
   if (covered(now).some((pair) => pair.flat().some((id) => task.moves.has(id))))
     return Number.POSITIVE_INFINITY;
-  const y = new Float64Array(spine.blocks.length);
-  for (const [i, { parts }] of spine.blocks.entries()) {
-    y[i] = spine.held?.get(i)?.y ?? (now.slots.get(parts[0]?.id ?? '')?.y ?? 0) - (task.shift?.y ?? 0);
-  }
-  return costAt(task.joined, task.start, y);
+  return costAt(task.joined, task.start, heightsOf(task, game.positions));
 }
 
 /** Ever better columns. From the document, only what is worth it changes. */
@@ -137,16 +145,8 @@ function* improve({ joined, spine, start, stands }: Task): Generator<Judged, Jud
   return best;
 }
 
-/**
- * Positions for every node: on the mat for what nothing holds, else the place among the rows of its holder. The first at once, then
- * better ones; the same object when there is none better yet. Whoever stops iterating has cancelled it. Deterministic.
- *
- * What is pinned, and with `only` all that is not selected, stays to the pixel and the others go round it: nothing that moves covers
- * anything, in the view given. From the document, what hardly gains stays: a tidied game stays as it is, and after a small edit most
- * of it. Rows keep the order that they have, for a teacher put them so; in a tray where nothing has a position they follow first use.
- * @param numbers the order of play, from 1, of each reached step (playNumbers)
- */
-export function* tidy(
+/** One search from where things stand; as tidy. */
+function* tidyOnce(
   given: Game,
   numbers: ReadonlyMap<NodeId, number>,
   options: TidyOptions,
@@ -175,6 +175,37 @@ export function* tidy(
     if (done) return shown(best);
     yield shown(best);
   }
+}
+
+/**
+ * Positions for every node: on the mat for what nothing holds, else the place among the rows of its holder. The first at once, then
+ * better ones; the same object when there is none better yet. Whoever stops iterating has cancelled it. Deterministic.
+ *
+ * What is pinned, and with `only` all that is not selected, stays to the pixel and the others go round it: nothing that moves covers
+ * anything, in the view given. From the document, what hardly gains stays: a tidied game stays as it is, with pins too, and after a small edit most
+ * of it. Rows keep the order that they have, for a teacher put them so; in a tray where nothing has a position they follow first use.
+ * @param numbers the order of play, from 1, of each reached step (playNumbers)
+ */
+export function* tidy(
+  game: Game,
+  numbers: ReadonlyMap<NodeId, number>,
+  options: TidyOptions,
+): Generator<Positions, Positions> {
+  let positions = yield* tidyOnce(game, numbers, options);
+  const isAnyFast = options.only !== undefined || [...game.positions.keys()].some((id) => isPinned(game, id));
+  if (!isAnyFast || options.from === 'scratch') return positions;
+  // What has gone round something that stands fast is in other columns than were searched for: from there on, better may be found.
+  for (let again = 0; again < MOST_AGAIN; again++) {
+    const next: Positions = yield* tidyOnce({ ...game, positions }, numbers, options);
+    if (isSame(next, positions)) break;
+    positions = next;
+  }
+  return positions;
+}
+
+function isSame(a: Positions, b: Positions): boolean {
+  if (a === b) return true;
+  return [...a].every(([id, { x, y }]) => b.get(id)?.x === x && b.get(id)?.y === y);
 }
 
 function lastOf<T>(search: Generator<T, T>): T {

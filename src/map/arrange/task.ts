@@ -73,6 +73,39 @@ function spineX(now: MapLayout, moves: ReadonlySet<NodeId>, fixed: ReadonlySet<N
   return Math.round((Math.min(...middles) + Math.max(...middles)) / 2);
 }
 
+/** So far from the line of the others, a bar still stands on it. */
+const ON_LINE = 2;
+
+/** Left edge of the line on which most of the puzzles that stay stand; undefined when they stand on none. */
+function lineOf(now: MapLayout, fixed: ReadonlySet<NodeId>): number | undefined {
+  const edges = [...fixed].flatMap((id) => {
+    const slot = now.slots.get(id);
+    return slot?.kind === 'puzzle' ? [slot.x] : [];
+  });
+  const line = median(edges);
+  const on = edges.filter((x) => Math.abs(x - line) <= ON_LINE);
+  return on.length >= 2 && 2 * on.length > edges.length ? line : undefined;
+}
+
+/** Where each bar that moves comes among those that stay on the line: right below the last that is played before it. */
+function heightsOnLine(
+  now: MapLayout,
+  numbers: ReadonlyMap<NodeId, number>,
+  line: number,
+  fixed: ReadonlySet<NodeId>,
+): (id: NodeId) => number {
+  const numberOf = (id: NodeId) => numbers.get(id) ?? Number.POSITIVE_INFINITY;
+  const standing = [...fixed].flatMap((id) => {
+    const slot = now.slots.get(id);
+    const isOn = slot?.kind === 'puzzle' && Math.abs(slot.x - line) <= ON_LINE;
+    return isOn ? [{ number: numberOf(id), y: slot.y }] : [];
+  });
+  return (id) => {
+    const earlier = standing.filter(({ number }) => number < numberOf(id)).map(({ y }) => y);
+    return earlier.length > 0 ? Math.max(...earlier) + 1 : Math.min(...standing.map(({ y }) => y)) - 1;
+  };
+}
+
 /** The sides on which the blocks stand now, each from top to bottom. */
 function standingColumns(spine: MapSpine, now: MapLayout, left: number): Columns {
   const middle = left + spineWidth(spine) / 2;
@@ -104,9 +137,12 @@ export function taskOf(
     spreadOut(ordered, () => 0),
     view,
   );
-  /** What a selection is linked with elsewhere does not pull it there: it is arranged where it is. */
-  const tied = only ? new Set<NodeId>() : fixed;
-  const x = spineX(now, moves, tied);
+  const areBars = [...moves].every((id) => now.slots.get(id)?.kind === 'puzzle');
+  /** A selection of bars joins the line of the others. */
+  const line = only && areBars ? lineOf(now, fixed) : undefined;
+  /** What else a selection is linked with elsewhere does not pull it there: it is arranged where it is. */
+  const tied = only && line === undefined ? new Set<NodeId>() : fixed;
+  const x = line ?? spineX(now, moves, tied);
   const stands = from === 'document' && [...moves].some((id) => game.positions.has(id));
 
   const free = blocksOf(ordered, first, numbers, moves);
@@ -147,7 +183,11 @@ export function taskOf(
   const parted = withObstacles(bound, first, standing, apart);
   const spine = mapSpine(parted.blocks, bound.bars, bound.ties, parted.held);
   const joined = join(spine);
-  const heightOf = (i: number) => now.slots.get(free.blocks[i]?.parts[0]?.id ?? '')?.y ?? 0;
+  const onLine = line === undefined ? undefined : heightsOnLine(now, numbers, line, fixed);
+  const heightOf = (i: number) => {
+    const id = free.blocks[i]?.parts[0]?.id ?? '';
+    return onLine?.(id) ?? now.slots.get(id)?.y ?? 0;
+  };
   const inOrder = bars.every((bar) => bar === 0 || heightOf(bar - 1) <= heightOf(bar));
   const merged = (column: 'left' | 'spine' | 'right') => {
     const heights = new Float64Array(spine.blocks.length);
