@@ -6,6 +6,7 @@ import { fastenerType } from '../fasteners/index.ts';
 import type { Assessment } from '../findings/assess.ts';
 import { codeOf } from '../game/codes.ts';
 import type { GameNode, Kind, NodeId } from '../game/model.ts';
+import { pointTo } from './places.ts';
 import { capital, lockLabel, type Say, sayer, sentence } from './say.ts';
 import type { Part, Sentence } from './sentence.ts';
 import { type Tone, toneOf } from './verdict.ts';
@@ -127,7 +128,7 @@ function inShort(
   const name = say.name(node.id);
   switch (node.kind) {
     case 'place':
-      return sentence('Point the team to ', name, '.');
+      return pointTo(say.game, node.id);
     case 'container':
       return ['Open it for the team.'];
     case 'fastener':
@@ -214,7 +215,8 @@ function withoutSentence(say: Say, node: GameNode, told: readonly NodeId[]): Sen
   return sentence({ strong: 'Without ' }, say.name(node.id), ', ', whatFalls(say, told), '.');
 }
 
-const FALLS: Readonly<Record<Kind, readonly [string, string]>> = {
+/** What is said of a prize goes before its name. */
+const FALLS: Readonly<Record<Exclude<Kind, 'prize'>, readonly [string, string]>> = {
   place: ['is never found', 'are never found'],
   container: ['stays shut', 'stay shut'],
   fastener: ['stays shut', 'stay shut'],
@@ -222,15 +224,18 @@ const FALLS: Readonly<Record<Kind, readonly [string, string]>> = {
   clue: ['is never read', 'are never read'],
   tool: ['is never had', 'are never had'],
   puzzle: ['cannot be solved', 'cannot be solved'],
-  prize: ['is never reached', 'are never reached'],
 };
+
+/** A prize is called by what happens: 'The doors can open'. */
+const NOBODY = 'nobody gets to ';
 
 function whatFalls(say: Say, ids: readonly NodeId[], most = 3): Sentence {
   if (ids.length === 0) return ['nothing else is missed'];
   const kinds = new Set(ids.map((id) => say.game.nodes.get(id)?.kind ?? 'clue'));
   const [kind = 'clue'] = kinds;
+  if (kind === 'prize' && kinds.size === 1) return sentence(NOBODY, say.names(ids, most));
   const [one, many] =
-    kinds.size === 1 || [...kinds].every(canBeShut)
+    kind !== 'prize' && (kinds.size === 1 || [...kinds].every(canBeShut))
       ? FALLS[kind]
       : (['is out of reach', 'are out of reach'] as const);
   return sentence(say.names(ids, most), ` ${ids.length === 1 ? one : many}`);
@@ -253,13 +258,7 @@ function whatIsLeft(assessment: Assessment, left: Uint8Array, isLost: boolean): 
 }
 
 function furtherFalls(say: Say, prizes: readonly NodeId[], others: readonly NodeId[]): Sentence {
-  const prizeText =
-    prizes.length === 0
-      ? []
-      : sentence(
-          capital(say.names(prizes)),
-          prizes.length === 1 ? ' is never reached.' : ' are never reached.',
-        );
+  const prizeText = prizes.length === 0 ? [] : sentence(capital([NOBODY]), say.names(prizes), '.');
   const shown = others.filter((id) => say.game.nodes.get(id)?.kind !== 'fastener');
   if (shown.length === 0) return prizeText;
   return sentence(
@@ -293,7 +292,7 @@ function rescue(
   const name = say.name(node.id);
   switch (node.kind) {
     case 'place':
-      return sentence('Point the team to ', name, '.');
+      return pointTo(say.game, node.id);
     case 'container':
       return sentence('Open ', name, ' for the team.');
     case 'fastener':

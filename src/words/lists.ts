@@ -2,7 +2,7 @@
 import type { Assessment } from '../findings/assess.ts';
 import type { Finding } from '../findings/finding.ts';
 import { lessonOf } from '../game/defaults.ts';
-import type { Game, NodeId } from '../game/model.ts';
+import type { Game, Kind, NodeId } from '../game/model.ts';
 import type { Caption } from '../map/layout.ts';
 import { ownCopies } from '../sheets/copies.ts';
 import type { SpotEntry } from '../sheets/lists/hidden.ts';
@@ -11,7 +11,9 @@ import type { Opener } from '../sheets/locks.ts';
 import { fieldCaption, noteText, ownCaption } from './canvas.ts';
 import { findingSentence } from './findings/index.ts';
 import { kindOf } from './kinds.ts';
+import { ownLockName } from './lock-name.ts';
 import { list, minutesOf, numberWord } from './numbers.ts';
+import { inHolderOf } from './places.ts';
 import { capital, lockLabel, sayer, sentence } from './say.ts';
 import { PANEL } from './screen.ts';
 import type { Part, Sentence } from './sentence.ts';
@@ -48,11 +50,13 @@ export const INTRO = {
       'What lies in the room when the game begins.',
       ...sets(teams, ` each thing is there ${teams} times`, ticks, fewer),
     ),
-  order: (rescue: boolean, total: string): Sentence =>
+  order: (rescue: boolean, notes: boolean, total: string): Sentence =>
     sentence(
       'One way through the game, the quickest; teams may take another.',
       total,
-      rescue ? ' Under each step: what to do when a team is stuck there.' : '',
+      rescue
+        ? ` Under each step: ${notes ? 'its note, then ' : ''}what to do when a team is stuck there.`
+        : '',
     ),
 };
 
@@ -87,7 +91,7 @@ export function sharedText(copies: number | undefined): string {
 /** Where a thing is at the start: "in Red tin, in Window sill", "on the tables". Empty for a place. */
 export function whereText({ game }: Assessment, { holders, caption, givenBy }: Whereabouts): Sentence {
   const say = sayer(game);
-  const parts = holders.map((holder) => sentence('in ', say.name(holder)));
+  const parts = holders.map((holder) => inHolderOf(game, holder));
   if (caption === 'given') parts.push(sentence('given after ', say.names(givenBy)));
   else if (caption !== undefined) parts.push([ownCaption(caption)]);
   return sentence(...parts.flatMap((part, i) => [i === 0 ? '' : ', ', part]));
@@ -153,17 +157,33 @@ export function findingTold(game: Game, finding: Finding): Sentence {
   return sentence({ strong: `${level}: ` }, findingSentence(game, finding));
 }
 
-/** Beside a lock of a box: "shut the key lock; its key Red tag is in Lens tin" */
+/** Under a lock: "word lock"; where the teacher has a name for it, "Small red padlock, key lock". */
+export function lockTold(assessment: Assessment, lock: NodeId): Sentence {
+  const own = ownLockName(assessment, lock);
+  const node = assessment.game.nodes.get(lock);
+  if (own === undefined || !node) return [lockText(assessment, lock)];
+  return sentence({ node: lock, text: own }, `, ${kindOf(node)}`);
+}
+
+/** Beside a lock of a box: "shut Small red padlock (key lock); it opens with Red tag (in Lens tin)" */
 export function lockShut(
   assessment: Assessment,
   lock: NodeId,
   keys: readonly { readonly key: NodeId; readonly where: Sentence }[],
 ): Sentence {
   const say = sayer(assessment.game);
+  const own = ownLockName(assessment, lock);
+  const node = assessment.game.nodes.get(lock);
   return sentence(
-    `shut the ${lockText(assessment, lock)}`,
+    own === undefined || !node
+      ? `shut the ${lockText(assessment, lock)}`
+      : sentence('shut ', { node: lock, text: own }, ` (${kindOf(node)})`),
     ...keys.map(({ key, where }, i) =>
-      sentence(i === 0 ? '; its key ' : ' and ', say.name(key), where.length > 0 ? ' is ' : '', where),
+      sentence(
+        i === 0 ? '; it opens with ' : ' and ',
+        say.name(key),
+        where.length > 0 ? sentence(' (', where, ')') : '',
+      ),
     ),
   );
 }
@@ -223,8 +243,25 @@ export const HIDDEN = {
 export const ORDER = {
   noSteps: 'No step can be done yet.',
   neverReached: 'Never reached',
-  rescue: 'If stuck: ',
 };
+
+/** A note that begins so is a hint, and needs no word before it. */
+const IF_STUCK = /^(if (?:you are |they are |a team is )?stuck\b[:,]?)\s*/iu;
+
+/** The teacher's own note under a step: "Note: Taped to its back.", "If stuck: shine at the margin." */
+export function noteTold(note: string): Sentence {
+  const begins = IF_STUCK.exec(note);
+  if (begins === null) return sentence({ strong: 'Note:' }, ` ${note}`);
+  return sentence({ strong: begins[1] ?? '' }, ` ${note.slice(begins[0].length)}`);
+}
+
+/** What to do at a step where a team is stuck. After a note that may help, it is what is left to do. */
+export function rescueTold(kind: Kind | undefined, note: string | undefined, rescue: Sentence): Sentence {
+  // The note on a place or a box says how it is laid out, not how to go on.
+  const isHint =
+    note !== undefined && ((kind !== 'place' && kind !== 'container') || /\bstuck\b/iu.test(note));
+  return sentence({ strong: isHint ? 'Still stuck:' : 'If stuck:' }, ' ', rescue);
+}
 
 /** Every name, however many: this is where they are looked up. */
 export function neverReachedText({ game }: Assessment, ids: readonly NodeId[]): Sentence {

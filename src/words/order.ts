@@ -7,8 +7,10 @@ import { codeOf } from '../game/codes.ts';
 import type { GameNode, NodeId, NodeOf } from '../game/model.ts';
 import { lockName } from './kinds.ts';
 import { list, minutes } from './numbers.ts';
+import { inHolderOf, search } from './places.ts';
 import { joined, lockLabel, type Say, sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
+import { waitsFor } from './waits-for.ts';
 
 export interface PlayLine {
   readonly node: NodeId;
@@ -66,7 +68,7 @@ function title({ network }: Assessment, say: Say, node: GameNode): Sentence {
   const name = say.name(node.id);
   switch (node.kind) {
     case 'place':
-      return sentence('Search ', name);
+      return search(say.game, node.id);
     case 'container':
       return sentence('Look into ', name);
     case 'fastener': {
@@ -100,30 +102,74 @@ function reason(assessment: Assessment, say: Say, node: GameNode, index: number,
   const { context, game, network } = assessment;
   const because = context.proofs().reason(index)?.because ?? [];
   const needs = new Set(rowOf(network.needs, index));
-  const used = because.filter((one) => needs.has(one));
-  const names = say.names(used.map(context.idOf), wanted.most);
-  const aids = aidsText(assessment, say, used, wanted.most);
+  const enough = network.k[index] ?? needs.size;
+  // Where there is a choice, all that can serve are named: not what is had only after this step.
+  const before = enough < needs.size ? context.without(index) : undefined;
+  const able = before ? [...needs].filter((need) => before[need] === 1) : [];
+  const of = enough < able.length ? enough : undefined;
+  const used = of === undefined ? because.filter((one) => needs.has(one)) : able;
+  const uses: Uses = { node, used, of, most: wanted.most };
   if (node.kind === 'fastener') {
     const isWrong = context.codes().some((code) => code.node === index && code.state === 'wrong');
     // What is a step has a line of its own, and stands before this one.
-    const isNamed = used.some((one) => network.isStep[one] !== 1);
-    return sentence(lockReason(say, node, names, { isNamed, isWrong, codes: wanted.codes }), aids);
+    const isNamed = of !== undefined || used.some((one) => network.isStep[one] !== 1);
+    const isByKey = fastenerType(node.type).opensWith !== 'code';
+    const names = waitedFor(assessment, say, uses, isByKey ? 'with' : undefined);
+    return lockReason(say, node, names, { isNamed, isWrong, codes: wanted.codes });
   }
   const answer = node.kind === 'puzzle' && wanted.codes ? codeOf(game, node.id) : undefined;
   const gives: Sentence = answer === undefined ? [] : [': ', { code: answer }];
-  if (used.length > 0) return sentence('from ', names, aids, gives);
+  if (used.length > 0) return sentence(waitedFor(assessment, say, uses), gives);
   if (node.kind === 'puzzle') return sentence('from the start', gives);
   const holder = because.find((one) => !needs.has(one));
-  return holder === undefined ? [] : sentence('in ', say.name(context.idOf(holder)));
+  return holder === undefined ? [] : inHolderOf(game, context.idOf(holder));
 }
 
-/** ", with Hand lens (Lens tin)": what is needed to read what is used, where no line of its own says so. Empty when nothing is. */
-function aidsText(
-  { network, context, game }: Assessment,
+interface Uses {
+  readonly node: GameNode;
+  readonly used: readonly number[];
+  /** So many of what is used are enough; undefined: all are needed. */
+  readonly of: number | undefined;
+  readonly most: number;
+}
+
+/** "from Log page and Bay chart, with UV lamp and Hand lens (Lens tin)", "from any 2 of News slip, Word slip and Caption slip", "read with Hand lens". `verb`: for all. */
+function waitedFor(
+  assessment: Assessment,
   say: Say,
-  used: readonly number[],
-  most: number,
+  { node, used, of, most }: Uses,
+  verb?: string,
 ): Sentence {
+  const { context } = assessment;
+  const items = new Map<string, Sentence[]>();
+  const add = (before: string, item: Sentence) => items.set(before, [...(items.get(before) ?? []), item]);
+  const verbs = used.map((one) => verb ?? verbBefore(assessment, node, one));
+  // Of a choice all stand together, whatever they are.
+  const first = verbs.find((one) => one !== 'with') ?? 'with';
+  for (const [i, one] of used.entries()) {
+    const name = say.name(context.idOf(one));
+    add(of === undefined ? (verbs[i] ?? first) : `${first} any ${of} of`, name);
+  }
+  for (const aid of aidsOf(assessment, used)) add('with', whereFound(assessment, say, aid));
+  const groups = [...items].sort(([a], [b]) => Number(a === 'with') - Number(b === 'with'));
+  return sentence(
+    ...groups.flatMap(([before, names], i) => [i === 0 ? '' : ', ', `${before} `, joined(names, most)]),
+  );
+}
+
+function verbBefore({ network, context }: Assessment, node: GameNode, source: number): string {
+  const isLoose = !isFixed(node) && (network.parent[network.index.get(node.id) ?? -1] ?? -1) < 0;
+  const kind = context.kindOf(source);
+  return waitsFor(node.kind, kind, isLoose && kind === 'puzzle');
+}
+
+/** It lies in nothing by its kind. */
+function isFixed({ kind }: GameNode): boolean {
+  return kind === 'place' || kind === 'puzzle' || kind === 'fastener';
+}
+
+/** What is needed to read what is used, where no line of its own says so. */
+function aidsOf({ network, context }: Assessment, used: readonly number[]): ReadonlySet<number> {
   const aids = new Set<number>();
   const seen = new Set(used);
   for (const one of seen) {
@@ -135,13 +181,14 @@ function aidsText(
       aids.add(aid);
     }
   }
-  if (aids.size === 0) return [];
-  const named = [...aids].map((aid) => {
-    const holder = parentInUse(game, context.idOf(aid));
-    const where = holder === undefined ? [] : sentence(' (', say.name(holder), ')');
-    return sentence(say.name(context.idOf(aid)), where);
-  });
-  return sentence(', with ', joined(named, most));
+  return aids;
+}
+
+/** "Hand lens (Lens tin)" */
+function whereFound({ game, context }: Assessment, say: Say, thing: number): Sentence {
+  const holder = parentInUse(game, context.idOf(thing));
+  const where = holder === undefined ? [] : sentence(' (', say.name(holder), ')');
+  return sentence(say.name(context.idOf(thing)), where);
 }
 
 interface LockFacts {
@@ -167,11 +214,11 @@ function lockReason(
       return sentence(
         type,
         ...(codes ? [' ', { code }] : []),
-        isNamed ? sentence(', from ', used) : [],
+        isNamed ? sentence(', ', used) : [],
         isWrong ? ', once its code is mended' : '',
       );
     case 'key':
     case 'links':
-      return used.length === 0 ? [type] : sentence('with ', used);
+      return used.length === 0 ? [type] : used;
   }
 }

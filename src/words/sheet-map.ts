@@ -2,6 +2,7 @@
 import type { Kind } from '../game/model.ts';
 import type { Elsewhere } from '../sheets/map/content.ts';
 import { count, list } from './numbers.ts';
+import { inText } from './places.ts';
 
 /** 'right half', 'page 2': where the other end of a link is. */
 export function elsewhere(where: Elsewhere): string {
@@ -37,26 +38,6 @@ export function source(
   return `${name}${bracketed(since, where)}`;
 }
 
-/** Before what a lock, place or thing waits for, by the kinds of both. `isHandedOver`: it is what the puzzle hands over. */
-export function waitsFor(kind: Kind, source: Kind, isHandedOver: boolean): string {
-  if (isHandedOver) return 'given after';
-  switch (kind) {
-    case 'fastener':
-    case 'puzzle':
-      return source === 'tool' ? 'with' : 'from';
-    case 'place':
-      return 'found after';
-    case 'clue':
-      return source === 'puzzle' ? 'read after' : 'read with';
-    case 'tool':
-      return source === 'puzzle' ? 'used after' : 'used with';
-    case 'key':
-    case 'container':
-    case 'prize':
-      return 'after';
-  }
-}
-
 /** A list in parts that may stand on lines of their own: 'from Cube scrap (Lens tin),' 'Garnet scrap (Iron box),' 'with Hand lens'. */
 export function sourceList(sources: readonly { readonly verb: string; readonly text: string }[]): string[] {
   return sources.map(({ verb, text }, i) => {
@@ -79,7 +60,7 @@ export function moreTold(more: number): string {
 /** Where a key lies: 'in Miller’s satchel'. */
 export function inHolder(holder: string | undefined, where: string | undefined): string {
   if (holder === undefined) return where === undefined ? '' : `on ${where}`;
-  return `in ${holder}${bracketed(where)}`;
+  return `${inText(holder)}${bracketed(where)}`;
 }
 
 /** Before what something leads to. `gives`: a puzzle hands it over. */
@@ -102,15 +83,21 @@ export function leadVerb(kind: Kind, gives: boolean): string {
   }
 }
 
-/** What something leads to: 'opens 11: Oven safe', 'needed to read Tiny label (Cotton box)'. */
+/** So many steps that a thing is finally for are told. */
+const USES = 3;
+
+/** What something leads to: 'opens 11: Oven safe', 'needed to read Tiny label (Cotton box), for 18'. `uses`: the steps that a thing which is none is finally for. */
 export function leadsTo(
   verb: string,
   step: number,
   name: string,
   holder: string | undefined,
   where: string | undefined,
+  uses: readonly number[],
 ): string {
-  return `${verb} ${step > 0 ? `${step}: ` : ''}${name}${bracketed(holder, where)}`;
+  const few = uses.length > USES ? [...uses.slice(0, USES).map(String), 'others'] : uses.map(String);
+  const final = uses.length === 0 ? '' : `, for\u00A0${list(few)}`;
+  return `${verb} ${step > 0 ? `${step}: ` : ''}${name}${bracketed(holder, where)}${final}`;
 }
 
 export const NOTES = {

@@ -36,7 +36,7 @@ describe('what if nobody finds this', () => {
       fallen: ['padlock', 'chest', 'map'],
       first: 'Without tag, chest stays shut.',
       second: 'The game cannot be won then. 3 of 4 steps can still be done.',
-      falls: 'map is never reached.',
+      falls: 'Nobody gets to map.',
       rescue: 'Give the team the spare key, or open chest for them.',
     });
   });
@@ -51,7 +51,7 @@ describe('what if nobody finds this', () => {
       'Open the number lock on tin for the team: 472.',
     ],
     ['tin', 'Without tin, chest stays shut.', 'Open tin for the team.'],
-    ['chest', 'Without chest, map is never reached.', 'Open chest for the team.'],
+    ['chest', 'Without chest, nobody gets to map.', 'Open chest for the team.'],
     ['map', 'map is the prize. Without it the game has no end.', 'Hand it over yourself.'],
   ])('answers for %s', (id, first, rescue) => {
     expect(lifted(id)).toMatchObject({ first, rescue });
@@ -100,7 +100,7 @@ describe('what if nobody finds this', () => {
     );
     expect(lifted('sums', twice)).toMatchObject({
       first: 'Without sums, the number lock on tin stays shut.',
-      falls: 'map is never reached. tag, tin and chest fall with it.',
+      falls: 'Nobody gets to map. tag, tin and chest fall with it.',
     });
     expect(lifted('pin', twice)).toMatchObject({
       first: 'Without pin, the key lock on tin stays shut.',
@@ -176,6 +176,39 @@ describe('the order of play', () => {
     expect(reasons.join('\n')).toMatch(
       /^number lock 47, from first and second, with lens \(shelf\) and oil\b/m,
     );
+  });
+
+  it('names all that can serve where not all are needed', () => {
+    const two = { id: 'sums', kind: 'puzzle' as const, answer: '472', need: 2 };
+    const slips = ['left', 'right'].map((id) => ({ id, kind: 'clue' as const, in: 'shelf' }));
+    const game = winnable([two, ...slips], ['left>sums', 'right>sums']);
+    const said = (assessment: ReturnType<typeof assess>) =>
+      orderOfPlayLines(assessment).map(({ reason }) => plain(reason));
+    expect(said(assess(game))[1]).toMatch(
+      /^from any 2 of (left|note|right), (left|note|right) and (left|note|right): 472$/,
+    );
+    const late = { id: 'left', kind: 'clue' as const, in: 'chest' };
+    const choice = winnable([two, ...slips, late], ['left>sums', 'right>sums']);
+    expect(said(assess(choice))[1]).toMatch(/^from (note and right|right and note): 472$/);
+  });
+
+  it('speaks of tools and of places as the map does', () => {
+    const game = winnable(
+      [
+        { id: 'lamp', kind: 'tool', in: 'gap' },
+        { id: 'gap', kind: 'place', name: 'Under the shelf' },
+        { id: 'slip', kind: 'clue', in: 'gap', minutes: { low: 1, likely: 1, high: 1 } },
+      ],
+      ['lamp>sums', 'lamp>slip', 'slip>sums'],
+    );
+    const lines = orderOfPlayLines(assess(game)).map(
+      ({ title, reason }) => `${plain(title)} | ${plain(reason)}`,
+    );
+    const text = lines.join('\n');
+    expect(text).toMatch(/^Look Under the shelf \| /m);
+    expect(text).toMatch(/^Read slip \| read with lamp/m);
+    expect(text).toMatch(/^sums \| from (note and slip|slip and note), with lamp: 472/m);
+    expect(lifted('gap', assess(game)).rescue).toBe('Have the team look Under the shelf.');
   });
 
   it('counts what there is no room to name', () => {

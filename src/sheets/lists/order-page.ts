@@ -1,13 +1,20 @@
 /** The order of play in sentences, drawn: a row for each step, then what is never reached. */
-import { COLUMNS, INTRO, neverReachedText, ORDER, timesTold } from '../../words/lists.ts';
-import { sentence } from '../../words/say.ts';
+import {
+  COLUMNS,
+  INTRO,
+  neverReachedText,
+  noteTold,
+  ORDER,
+  rescueTold,
+  timesTold,
+} from '../../words/lists.ts';
 import type { Row, Section, Strip } from '../flow.ts';
 import { textMark } from '../marks.ts';
-import { plainText, prose } from '../prose.ts';
+import { prose } from '../prose.ts';
 import { type OrderList, orderList, type StepEntry } from './order.ts';
 import { columnsOf, headsRow, type ListContent, type ListFrame, saidAlone } from './page.ts';
 import { directionCodes, findingStrips, numberStrip, ruleStrip, space } from './parts.ts';
-import { HEADING, NOTE, SMALL, TEXT } from './type.ts';
+import { HEADING, SMALL, TEXT } from './type.ts';
 
 const NUMBER = 28;
 const TIME = 52;
@@ -17,6 +24,7 @@ export function orderPage(frame: ListFrame): ListContent {
   const { left, right } = columnsOf(paper);
   const list = orderList(assessment, options);
   const directions = directionCodes(assessment);
+  const hasNotes = list.steps.some(({ note }) => note !== undefined);
   const rows = list.steps.map((step) => stepRow(frame, step, directions));
   const heads = headsRow(
     [
@@ -31,19 +39,20 @@ export function orderPage(frame: ListFrame): ListContent {
   ];
   return {
     name: 'order',
-    intro: [INTRO.order(options.rescue, timesTold(assessment, options.times))],
+    intro: [INTRO.order(options.rescue, hasNotes, timesTold(assessment, options.times))],
     flow: rows.length > 0 ? { heads, sections } : { sections },
   };
 }
 
 function stepRow(
-  { options, paper }: ListFrame,
+  { assessment, options, paper }: ListFrame,
   { line, rescue, note }: StepEntry,
   directions: ReadonlySet<string>,
 ): Row {
   const { left, right } = columnsOf(paper);
   const x = left + NUMBER;
   const width = right - x - (options.times ? TIME : 0);
+  const kind = assessment.game.nodes.get(line.node)?.kind;
   const time: Strip = {
     height: TEXT.leading,
     marks: [
@@ -58,18 +67,18 @@ function stepRow(
         space(2),
         ...prose(line.title, x, width, { ...TEXT, weight: 'strong' }),
         ...prose(line.reason, x, width, { ...SMALL, directions }),
+        ...(note === undefined ? [] : [space(1.5), ...prose(noteTold(note), x, width, SMALL)]),
         ...(rescue.length === 0
           ? []
           : [
               space(1.5),
-              ...prose(sentence({ strong: ORDER.rescue }, rescue), x, width, {
+              ...prose(rescueTold(kind, note, rescue), x, width, {
                 ...SMALL,
                 names: 'regular',
                 role: 'rescue',
                 directions,
               }),
             ]),
-        ...(note === undefined ? [] : [space(1.5), ...prose(plainText(note), x, width, NOTE)]),
       ],
       options.times ? [space(2), time] : [],
     ],

@@ -3,7 +3,7 @@ import type { Assessment } from '../../findings/assess.ts';
 import type { NodeId } from '../../game/model.ts';
 import { wrapSymbols } from '../../map/code.ts';
 import { textWidth } from '../../type/text.ts';
-import { lockText, NOTHING_TO_SET } from '../../words/lists.ts';
+import { lockTold, NOTHING_TO_SET } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
 import type { Mark, TextMark } from '../drawing.ts';
 import type { Strip } from '../flow.ts';
@@ -164,7 +164,7 @@ export function rightOf({ marks }: Strip): number {
   );
 }
 
-/** 'number lock' under its plate. */
+/** 'Small red padlock, key lock' under its plate. */
 export function lockTypeStrips(assessment: Assessment, lock: NodeId, x: number, width: number): Strip[] {
-  return [space(2), ...prose([lockText(assessment, lock)], x, width, { ...SMALL, ink: 'second' })];
+  return [space(2), ...prose(lockTold(assessment, lock), x, width, { ...SMALL, ink: 'second' })];
 }

@@ -2,12 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../../src/findings/assess.ts';
+import type { Kind } from '../../../src/game/model.ts';
 import { boxEntries } from '../../../src/sheets/lists/contents.ts';
 import { spotEntries } from '../../../src/sheets/lists/hidden.ts';
 import { noteOf } from '../../../src/sheets/lists/notes.ts';
 import { orderList } from '../../../src/sheets/lists/order.ts';
 import { whereaboutsOf } from '../../../src/sheets/lists/whereabouts.ts';
 import { lockEntries } from '../../../src/sheets/locks.ts';
+import { lockShut, lockTold, noteTold, rescueTold } from '../../../src/words/lists.ts';
 import { plain } from '../../../src/words/sentence.ts';
 import { gameOf } from '../../game-of.ts';
 import { gameOf as exampleOf } from '../../games/example.ts';
@@ -78,6 +80,43 @@ describe('the codes of all locks', () => {
     expect(lockEntries(bare)).toMatchObject([
       { lock: 'wheels', opens: false, setting: { set: 'missing' }, findings: [{ code: 'nothingOpens' }] },
     ]);
+  });
+});
+
+describe('the name of a lock', () => {
+  const own = assess(
+    gameOf(
+      [
+        { id: 'tin', kind: 'container', name: 'Biscuit tin' },
+        { id: 'plain', kind: 'fastener', on: 'tin', type: 'number', name: 'New lock' },
+        { id: 'ofBox', kind: 'fastener', on: 'tin', type: 'word', name: 'Biscuit tin word lock' },
+        { id: 'ofKey', kind: 'fastener', on: 'tin', type: 'key', name: 'Red key lock' },
+        { id: 'own', kind: 'fastener', on: 'tin', type: 'direction', name: 'Small red padlock' },
+        { id: 'letter', kind: 'fastener', on: 'tin', type: 'dial', name: 'Dial lock B' },
+        { id: 'none', kind: 'fastener', on: 'tin', type: 'latch', name: ' ' },
+        { id: 'red', kind: 'key', name: 'Red key' },
+      ],
+      ['red>ofKey'],
+    ),
+  );
+
+  it('is told where it says more than type, box and key', () => {
+    const told = ['plain', 'ofBox', 'ofKey', 'own', 'letter', 'none'].map((id) => plain(lockTold(own, id)));
+    expect(told).toEqual([
+      'number lock',
+      'word lock',
+      'key lock',
+      'Small red padlock, direction lock',
+      'Dial lock B, dial lock',
+      'latch',
+    ]);
+  });
+
+  it('stands where a lock is shut, and the key after it', () => {
+    expect(plain(lockShut(own, 'own', []))).toBe('shut Small red padlock (direction lock)');
+    expect(plain(lockShut(own, 'ofKey', [{ key: 'red', where: ['in hand from the start'] }]))).toBe(
+      'shut the key lock; it opens with Red key (in hand from the start)',
+    );
   });
 });
 
@@ -178,6 +217,17 @@ describe('the order of play on paper', () => {
     expect(plain(sums?.rescue ?? [])).toBe('Tell the team what sums gives: 472.');
     expect(unreached).toEqual([]);
     expect(orderList(small, { codes: true, rescue: false }).steps[0]?.rescue).toEqual([]);
+  });
+
+  it('has the note first, as it is, and then what is left to do', () => {
+    const [hint, plan] = ['if stuck: shine at the margin.', 'Taped to its back.'];
+    const told = (note: string) => plain(noteTold(note));
+    expect([told(hint), told(plan)]).toEqual([hint, `Note: ${plan}`]);
+    const rescue = (kind: Kind, note?: string) => plain(rescueTold(kind, note, ['Say it.']));
+    expect(rescue('puzzle')).toBe('If stuck: Say it.');
+    expect(rescue('puzzle', plan)).toBe('Still stuck: Say it.');
+    expect(rescue('place', plan)).toBe('If stuck: Say it.');
+    expect(rescue('place', hint)).toBe('Still stuck: Say it.');
   });
 
   it('lists what is never reached, and why', () => {

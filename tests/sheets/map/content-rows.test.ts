@@ -197,7 +197,10 @@ test('a puzzle gives what it hands over, and is needed for what lies somewhere',
   const references = barFigure(facts, 'sum', 9, 300, told)
     .marks.filter(isText)
     .filter(({ role }) => role === 'reference');
-  expect(references.map(({ text }) => text)).toEqual(['gives Card', 'needed to read Tiny label (Shelf)']);
+  expect(references.map(({ text }) => text)).toEqual([
+    'gives Card',
+    'needed to read Tiny label (Shelf), for\u00A04 and 5',
+  ]);
 });
 
 test('a code of eight symbols stays whole in the narrowest bar; one of sixty is broken and not cut', () => {

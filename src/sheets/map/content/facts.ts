@@ -42,6 +42,8 @@ export interface Facts {
   readonly isOpened: (id: NodeId) => boolean;
   /** Number of the last step before it is in hand; 0 from the start, and for what never is. */
   readonly inHandAfter: (id: NodeId) => number;
+  /** Of what is no step: the numbers of the steps that it is needed for, over others that are none. */
+  readonly usedFor: (id: NodeId) => readonly number[];
   /** It takes time, so it has a number when it is reached. */
   readonly isStep: (id: NodeId) => boolean;
   /** 'any 2 of 3', '4 min', 'at minute 10', 'red herring', as far as they hold and the options say them. */
@@ -88,6 +90,7 @@ export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
     isHandedOver: (id) => giversOf(network, index(id)).length > 0,
     isOpened: (id) => rowOf(network.needs, index(id)).length > 0,
     inHandAfter: (id) => inHandAfter(assessment, index(id)),
+    usedFor: (id) => stepsFrom(assessment, index(id)),
     isStep: (id) => {
       const node = game.nodes.get(id);
       return node !== undefined && isStep(node);
@@ -119,4 +122,18 @@ export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
       return said;
     },
   };
+}
+
+/** Numbers of the next steps on all ways from a node, lowest first. Each node is looked at once. */
+function stepsFrom({ network, measures }: Assessment, from: number): number[] {
+  const numbers = new Set<number>();
+  const seen = new Set([from]);
+  for (const node of seen) {
+    for (const out of rowOf(network.outs, node)) {
+      const number = measures.number[out] ?? 0;
+      if (number > 0) numbers.add(number);
+      else seen.add(out);
+    }
+  }
+  return [...numbers].sort((a, b) => a - b);
 }

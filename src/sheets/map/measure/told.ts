@@ -9,8 +9,8 @@ import {
   needed,
   source,
   sourceList,
-  waitsFor,
 } from '../../../words/sheet-map.ts';
+import { waitsFor } from '../../../words/waits-for.ts';
 import type { Facts } from '../content/facts.ts';
 import type { Told } from '../content.ts';
 import { broken, type Line, type Piece, signPiece, textLines, textPiece, together } from './pieces.ts';
@@ -75,12 +75,14 @@ function stepTelling(facts: Facts, at: NodeId, told: Told): string | undefined {
   return sourceList([sourceOf(facts, at, told)]).join('');
 }
 
-/** 'opens 11: Oven safe', 'needed to read Tiny label (Cotton box)'. */
+/** 'opens 11: Oven safe', 'needed to read Tiny label (Cotton box), for 18'. */
 function targetTelling(facts: Facts, at: NodeId, told: Told): string {
   const number = facts.number(told.other);
   const { name, holder } = targetOf(facts, told.other);
   const verb = verbOf(facts, at, told.other);
-  return leadsTo(verb, number, name, number > 0 ? undefined : holder, whereOf(told));
+  const isGiven = facts.node(at)?.kind === 'puzzle' && facts.isHandedOver(told.other);
+  const uses = number > 0 || isGiven ? [] : facts.usedFor(told.other);
+  return leadsTo(verb, number, name, number > 0 ? undefined : holder, whereOf(told), uses);
 }
 
 interface Telling {
