@@ -133,6 +133,9 @@ test.describe('the list of games', () => {
     await page.getByRole('button', { name: 'Duplicate The tea tin' }).click();
     await expect(page.getByRole('button', { name: 'Open The tea tin (copy)' })).toBeVisible();
     await page.getByRole('button', { name: 'Delete The tea tin', exact: true }).click();
+    await expect(page.getByText('It stays in Games for seven days.')).toBeVisible();
+    await page.reload();
+    await games.click();
     await page.getByRole('button', { name: 'Bring The tea tin back' }).click();
     await page.getByRole('button', { name: 'Open The tea tin', exact: true }).click();
     await expect(page).toHaveURL(first);

@@ -6,12 +6,26 @@ import { answers, failure, type PagesAnswer, type PagesQuestion } from './answer
 
 type Hear = (answer: PagesAnswer) => void;
 
+/** Started before it is asked; its first question is its only one. */
+let ready: Worker | undefined;
+
 function startWorker(): Worker | undefined {
   try {
     return new Worker(new URL('./lay-out.worker.ts', import.meta.url), { type: 'module' });
   } catch {
     return undefined;
   }
+}
+
+/** Has a worker read its script by the time the first pages are wanted. */
+export function prepareLayingOut(): void {
+  const worker = ready ?? startWorker();
+  ready = worker;
+  if (!worker) return;
+  // Whoever asks next starts another, and hears of it when that fails too.
+  worker.onerror = () => {
+    if (ready === worker) ready = undefined;
+  };
 }
 
 function onThePage(question: PagesQuestion, hear: Hear): () => void {
@@ -38,7 +52,8 @@ function onThePage(question: PagesQuestion, hear: Hear): () => void {
 
 /** Returns what stops it; nothing is heard afterwards, not even what a worker had already sent. */
 export function layOutPages(question: PagesQuestion, hear: Hear): () => void {
-  const worker = startWorker();
+  const worker = ready ?? startWorker();
+  ready = undefined;
   if (!worker) return onThePage(question, hear);
   const end = () => {
     worker.onmessage = null;

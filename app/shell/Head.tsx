@@ -1,6 +1,7 @@
 /** The head of the page: what game this is, whether it can be won, and what can be done with the whole of it. */
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { GamesMenu, SavedState } from '../keep/index.ts';
+import { preparePrint } from '../print/open.ts';
 import { LessonLine } from './LessonLine.tsx';
 import { ShareMenu } from './ShareMenu.tsx';
 import { Title } from './Title.tsx';
@@ -19,7 +20,7 @@ export function Head() {
         <SavedState />
         <GamesMenu />
         <ShareMenu />
-        <CommandButton name="print" className="button button-main button-large" />
+        <CommandButton name="print" className="button button-main button-large" onApproach={preparePrint} />
       </div>
     </header>
   );

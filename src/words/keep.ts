@@ -116,5 +116,5 @@ export const NEWS = {
   notHere: 'The game of this address is not kept in this browser.',
   noAnswer: 'The other window does not answer. Close it, and this one takes the game over.',
   exampleMissing: (title: string) => `The example “${title}” could not be loaded.`,
-  deleted: (title: string) => `“${title}” was deleted.`,
+  deleted: (title: string) => `“${title}” was deleted. It stays in Games for seven days.`,
 };

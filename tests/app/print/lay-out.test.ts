@@ -7,7 +7,7 @@ import { setImmediate as turn } from 'node:timers/promises';
 import { enableMapSet } from 'immer';
 import { afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { answers, type PagesAnswer, type PagesQuestion } from '../../../app/print/answers.ts';
-import { layOutPages } from '../../../app/print/lay-out.ts';
+import { layOutPages, prepareLayingOut } from '../../../app/print/lay-out.ts';
 import { gameOf as exampleOf } from '../../games/example.ts';
 import { ALL_ON } from '../../sheets/all-on.ts';
 
@@ -111,6 +111,18 @@ test('the last that is heard is the run itself, and the worker is ended', async 
   expect(all.filter(isLast)).toHaveLength(1);
   expect(all.at(-1)).toEqual(finalOf(asked));
   expect(workers.map(({ ended }) => ended)).toEqual([true]);
+});
+
+test('a worker that was prepared gets the next question, once; one that has died meanwhile none', async () => {
+  prepareLayingOut();
+  prepareLayingOut();
+  expect(workers).toHaveLength(1);
+  expect((await heard(asked)).at(-1)).toEqual(finalOf(asked));
+  expect(workers.map(({ ended }) => ended)).toEqual([true]);
+  prepareLayingOut();
+  workers.at(-1)?.onerror?.();
+  expect((await heard(asked)).at(-1)).toEqual(finalOf(asked));
+  expect(workers.map(({ ended }) => ended)).toEqual([true, false, true]);
 });
 
 test('new options while older ones are under way: of the older nothing is heard any more', async () => {
