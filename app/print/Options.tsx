@@ -1,6 +1,6 @@
 /** What is chosen for printing: native fields, so that keys and readers know them. */
 import type { ReactNode } from 'react';
-import { SHEET_NAMES, type SheetName, type SheetOptions } from '../../src/sheets/sheet.ts';
+import { SHEET_NAMES, type SheetName, type SheetOptions, sheetsOf } from '../../src/sheets/sheet.ts';
 import { ORIENTATION_NAMES, PAPER_NAMES, PRINT, PRINT_OPTIONS } from '../../src/words/print.ts';
 import { SHEET_TITLES } from '../../src/words/sheets.ts';
 
@@ -63,6 +63,8 @@ const INKS = { colour: PRINT_OPTIONS.colour, grey: PRINT_OPTIONS.grey } as const
 
 export function Options({ options, change }: OptionsProps) {
   const { paper, orientation, codes, sheets } = options;
+  const printed = sheetsOf(options);
+  const possible = sheetsOf({ ...options, sheets: SHEET_NAMES });
   const choose = (name: SheetName, chosen: boolean) =>
     change({ sheets: SHEET_NAMES.filter((each) => (each === name ? chosen : sheets.includes(each))) });
   return (
@@ -83,8 +85,8 @@ export function Options({ options, change }: OptionsProps) {
           <Choice
             key={name}
             label={SHEET_TITLES[name]}
-            checked={sheets.includes(name) && (codes || name !== 'codes')}
-            disabled={name === 'codes' && !codes}
+            checked={printed.includes(name)}
+            disabled={!possible.includes(name)}
             onChange={(chosen) => choose(name, chosen)}
           />
         ))}

@@ -1,10 +1,12 @@
 /** One page, as it is printed. It is drawn when it comes near the view: a large game has hundreds. */
 import { memo, type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Drawing } from '../../src/sheets/drawing.ts';
+import type { Paper } from '../../src/sheets/paper.ts';
 import { elementOf, pageMarkup, paperName } from './page-svg.ts';
 
 interface PageProps {
   readonly drawing: Drawing;
+  readonly paper: Paper;
   readonly colour: boolean;
   readonly name: string;
 }
@@ -27,7 +29,7 @@ function useSeen(element: RefObject<HTMLElement | null>): boolean {
   return seen;
 }
 
-export const Page = memo(function Page({ drawing, colour, name }: PageProps) {
+export const Page = memo(function Page({ drawing, paper, colour, name }: PageProps) {
   const figure = useRef<HTMLElement>(null);
   const seen = useSeen(figure);
   const markup = useMemo(() => (seen ? pageMarkup(drawing, colour) : undefined), [seen, drawing, colour]);
@@ -35,5 +37,5 @@ export const Page = memo(function Page({ drawing, colour, name }: PageProps) {
   useLayoutEffect(() => {
     if (markup !== undefined) figure.current?.replaceChildren(elementOf(markup));
   }, [markup]);
-  return <figure ref={figure} className="print-page" aria-label={name} data-paper={paperName(drawing)} />;
+  return <figure ref={figure} className="print-page" aria-label={name} data-paper={paperName(paper)} />;
 });

@@ -1,8 +1,7 @@
 /** The print preview: the pages themselves, as large as on paper where there is room, and beside them what is chosen for them. */
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Drawing } from '../../src/sheets/drawing.ts';
-import { sheetsOf } from '../../src/sheets/index.ts';
-import type { SheetOptions } from '../../src/sheets/sheet.ts';
+import { type SheetOptions, sheetsOf } from '../../src/sheets/sheet.ts';
 import { PRINT, PRINT_STATUS, pageName, printedAt } from '../../src/words/print.ts';
 import { MAP_PICTURES } from '../../src/words/print-command.ts';
 import { SHEET_TITLES } from '../../src/words/sheets.ts';
@@ -96,7 +95,8 @@ export default function PrintPreview() {
     setSaving(false);
   };
 
-  const isWaiting = pages.length === 0 && state === 'starting' && chosen.length > 0;
+  const [first] = chosen;
+  const isWaiting = pages.length === 0 && state === 'starting' && first !== undefined;
   const laidOut = wanted ? PRINT_STATUS.wanted : statusOf(state, pages.length, chosen.length);
   const status = saving ? MAP_PICTURES.making : laidOut;
   return (
@@ -146,14 +146,15 @@ export default function PrintPreview() {
         aria-label={PRINT.pages}
         aria-busy={state !== 'ready'}
       >
-        {isWaiting && <WaitingPage options={options} first={chosen[0]} />}
-        {sheets.map(({ name, pages }) => (
+        {isWaiting && <WaitingPage options={options} first={first} />}
+        {sheets.map(({ name, paper, pages }) => (
           <div key={name}>
             {pages.map((drawing, i) => (
               <Page
                 // biome-ignore lint/suspicious/noArrayIndexKey: a page is what stands in this place
                 key={i}
                 drawing={drawing}
+                paper={paper}
                 colour={options.colour}
                 name={pageName(SHEET_TITLES[name], i + 1, pages.length)}
               />

@@ -2,11 +2,11 @@
 import { assess } from '../../src/findings/assess.ts';
 import type { Game } from '../../src/game/model.ts';
 import { printRun } from '../../src/sheets/index.ts';
-import type { Printing, Sheet, SheetOptions } from '../../src/sheets/sheet.ts';
+import type { LayoutOptions, Printing, Sheet } from '../../src/sheets/sheet.ts';
 
 export interface PagesQuestion {
   readonly game: Game;
-  readonly options: SheetOptions;
+  readonly options: LayoutOptions;
   readonly printing: Printing;
 }
 

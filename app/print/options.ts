@@ -43,6 +43,11 @@ export function firstOptions(language: string): SheetOptions {
   };
 }
 
+/** To be remembered: of sheets, those that are off, so that one that is new to the program is printed at first. */
+export function writeOptions({ sheets, ...others }: SheetOptions): string {
+  return JSON.stringify({ ...others, off: SHEET_NAMES.filter((name) => !sheets.includes(name)) });
+}
+
 /** What was remembered, as far as it can be understood; the rest as at first. */
 export function readOptions(text: string | null, language: string): SheetOptions {
   const first = firstOptions(language);
@@ -53,7 +58,7 @@ export function readOptions(text: string | null, language: string): SheetOptions
   };
   const paper = kept.get('paper');
   const orientation = kept.get('orientation');
-  const sheets = kept.get('sheets');
+  const off = kept.get('off');
   return {
     paper: paper === 'A4' || paper === 'Letter' ? paper : first.paper,
     orientation: orientation === 'portrait' || orientation === 'landscape' ? orientation : first.orientation,
@@ -62,7 +67,7 @@ export function readOptions(text: string | null, language: string): SheetOptions
     rescue: whether('rescue', first.rescue),
     ticks: whether('ticks', first.ticks),
     colour: whether('colour', first.colour),
-    sheets: Array.isArray(sheets) ? SHEET_NAMES.filter((name) => sheets.includes(name)) : first.sheets,
+    sheets: Array.isArray(off) ? SHEET_NAMES.filter((name) => !off.includes(name)) : first.sheets,
   };
 }
 
@@ -86,7 +91,7 @@ export function rememberedOptions(): SheetOptions {
 
 export function rememberOptions(options: SheetOptions): void {
   try {
-    localStorage.setItem(KEY, JSON.stringify(options));
+    localStorage.setItem(KEY, writeOptions(options));
   } catch {
     return;
   }

@@ -1,5 +1,6 @@
 /** A page as an element of the document. */
 import type { Drawing } from '../../src/sheets/drawing.ts';
+import type { Paper } from '../../src/sheets/paper.ts';
 import { svgOf } from '../../src/sheets/svg.ts';
 import { naturalWidth } from './natural-width.ts';
 
@@ -13,7 +14,6 @@ export function elementOf(markup: string): Element {
 }
 
 /** Names the rules of the style sheets that have the size of this paper. */
-export function paperName({ width, height }: Pick<Drawing, 'width' | 'height'>): string {
-  const paper = Math.min(width, height) > 600 ? 'letter' : 'a4';
-  return `${paper}-${width > height ? 'landscape' : 'portrait'}`;
+export function paperName({ name, orientation }: Paper): string {
+  return `${name.toLowerCase()}-${orientation}`;
 }

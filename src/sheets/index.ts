@@ -8,26 +8,21 @@ import { contentOf } from './map/content-of.ts';
 import { drawMap, frameOf } from './map/draw-map.ts';
 import { planMap } from './map/plan/plan-map.ts';
 import type { MapPlan } from './map/plan.ts';
-import { paperOf } from './paper.ts';
-import { type Printing, SHEET_NAMES, type Sheet, type SheetName, type SheetOptions } from './sheet.ts';
-
-/** The list of codes is left out of a run without codes. */
-export function sheetsOf({ sheets, codes }: Pick<SheetOptions, 'sheets' | 'codes'>): SheetName[] {
-  return SHEET_NAMES.filter((name) => sheets.includes(name) && (codes || name !== 'codes'));
-}
+import { type LayoutOptions, type Printing, paperOfSheet, type Sheet, sheetsOf } from './sheet.ts';
 
 /** Each yield is a better run than the one before; the last is returned as well. Whoever stops iterating has cancelled it. */
 export function* printRun(
   assessment: Assessment,
-  options: SheetOptions,
+  options: LayoutOptions,
   printing: Printing,
 ): Generator<readonly Sheet[], readonly Sheet[]> {
   const names = sheetsOf(options);
-  const upright = paperOf(options.paper, 'portrait');
-  const frame = { assessment, options, paper: upright };
   const lists = names
     .filter((name): name is ListName => name !== 'map')
-    .map((name): Sheet => ({ name, pages: listOf(name, frame) }));
+    .map((name): Sheet => {
+      const paper = paperOfSheet(name, options);
+      return { name, paper, pages: listOf(name, { assessment, options, paper }) };
+    });
   const text = {
     title: titleOf(assessment.game.head.title),
     codes: options.codes ? CODE_SET : WITHOUT_CODES,
@@ -36,23 +31,21 @@ export function* printRun(
   const numbered = (sheets: readonly Sheet[]): Sheet[] => {
     const pages = sheets.reduce((sum, sheet) => sum + sheet.pages.length, 0);
     let page = 0;
-    return sheets.map(({ name, pages: drawings }) => {
-      const paper = name === 'map' ? paperOf(options.paper, options.orientation) : upright;
-      return {
-        name,
-        pages: drawings.map((drawing) => {
-          page += 1;
-          return withFoot(drawing, paper, text, page, pages);
-        }),
-      };
-    });
+    return sheets.map(({ name, paper, pages: drawings }) => ({
+      name,
+      paper,
+      pages: drawings.map((drawing) => {
+        page += 1;
+        return withFoot(drawing, paper, text, page, pages);
+      }),
+    }));
   };
   if (!names.includes('map')) {
     const run = numbered(lists);
     yield run;
     return run;
   }
-  const paper = paperOf(options.paper, options.orientation);
+  const paper = paperOfSheet('map', options);
   const content = contentOf(assessment, options);
   let plan: MapPlan | undefined;
   let run: readonly Sheet[] = [];
@@ -60,7 +53,7 @@ export function* printRun(
   for (let step = planning.next(); ; step = planning.next()) {
     if (step.value !== plan) {
       plan = step.value;
-      run = numbered([{ name: 'map', pages: drawMap(content, plan, options, paper) }, ...lists]);
+      run = numbered([{ name: 'map', paper, pages: drawMap(content, plan, options, paper) }, ...lists]);
     }
     if (step.done) return run;
     yield run;

@@ -1,12 +1,13 @@
 /** What a print run holds, and what a teacher chooses for it. */
 import type { Drawing } from './drawing.ts';
-import type { Orientation, PaperName } from './paper.ts';
+import { type Orientation, type Paper, type PaperName, paperOf } from './paper.ts';
 
 export const SHEET_NAMES = ['map', 'codes', 'contents', 'hidden', 'order'] as const;
 /** Facilitator map; codes of all locks; what lies in what; what is hidden where; order of play in sentences. */
 export type SheetName = (typeof SHEET_NAMES)[number];
 
-export interface SheetOptions {
+/** All that says what stands on the pages, and where: another one makes other pages. */
+export interface LayoutOptions {
   readonly paper: PaperName;
   /** Of the map; lists are upright. */
   readonly orientation: Orientation;
@@ -15,9 +16,13 @@ export interface SheetOptions {
   readonly times: boolean;
   readonly rescue: boolean;
   readonly ticks: boolean;
-  readonly colour: boolean;
   /** Which sheets are printed; always in the order of SHEET_NAMES. */
   readonly sheets: readonly SheetName[];
+}
+
+export interface SheetOptions extends LayoutOptions {
+  /** The same pages, drawn in colour or in grey. */
+  readonly colour: boolean;
 }
 
 /** When it is printed, as the reader's clock has it: given in, so that the same document makes the same page. */
@@ -28,5 +33,20 @@ export interface Printing {
 
 export interface Sheet {
   readonly name: SheetName;
+  /** Of all its pages. */
+  readonly paper: Paper;
   readonly pages: readonly Drawing[];
+}
+
+/** The list of codes is left out of a run without codes. */
+export function sheetsOf({ sheets, codes }: Pick<LayoutOptions, 'sheets' | 'codes'>): SheetName[] {
+  return SHEET_NAMES.filter((name) => sheets.includes(name) && (codes || name !== 'codes'));
+}
+
+/** The map alone may lie. */
+export function paperOfSheet(
+  name: SheetName,
+  { paper, orientation }: Pick<LayoutOptions, 'paper' | 'orientation'>,
+): Paper {
+  return paperOf(paper, name === 'map' ? orientation : 'portrait');
 }

@@ -186,9 +186,13 @@ interface Size {
   readonly height: number;
 }
 
+/** Of the drawing, by which style sheets know it. */
+const SHEET_CLASS = 'sheet';
+
 /** Direction and white space are said here, so that they hold inside a page too, whatever surrounds it. */
 function documentOf({ width, height }: Size, content: string, { title, css }: SvgOptions): string {
   const root = attributes({
+    class: SHEET_CLASS,
     xmlns: 'http://www.w3.org/2000/svg',
     width: inMillimetres(width),
     height: inMillimetres(height),

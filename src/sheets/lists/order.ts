@@ -6,7 +6,7 @@ import { rescueLine } from '../../words/lift.ts';
 import { orderOfPlayLines, type PlayLine } from '../../words/order.ts';
 import type { Sentence } from '../../words/sentence.ts';
 import { byFirstUse } from '../first-use.ts';
-import type { SheetOptions } from '../sheet.ts';
+import type { LayoutOptions } from '../sheet.ts';
 import { noteOf } from './notes.ts';
 
 export interface StepEntry {
@@ -29,7 +29,7 @@ const BLOCKS: ReadonlySet<FindingCode> = new Set<FindingCode>(['ring', 'nothingO
 
 export function orderList(
   assessment: Assessment,
-  options: Pick<SheetOptions, 'codes' | 'rescue'>,
+  options: Pick<LayoutOptions, 'codes' | 'rescue'>,
 ): OrderList {
   const { network, measures, findings, context } = assessment;
   const notes = noteOf(assessment, options.codes);

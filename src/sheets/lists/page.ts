@@ -11,7 +11,7 @@ import { bandMarks, headingOf } from '../map/draw/heading.ts';
 import { movedDown, rule, textMark } from '../marks.ts';
 import { millimetres, type Paper } from '../paper.ts';
 import { prose } from '../prose.ts';
-import type { SheetName, SheetOptions } from '../sheet.ts';
+import type { LayoutOptions, SheetName } from '../sheet.ts';
 import { SMALL, TEXT } from './type.ts';
 
 /** Left and right edge of what is printed. */
@@ -37,7 +37,7 @@ export interface ListContent {
 
 export interface ListFrame {
   readonly assessment: Assessment;
-  readonly options: SheetOptions;
+  readonly options: LayoutOptions;
   readonly paper: Paper;
 }
 
@@ -103,7 +103,7 @@ function headStrips({ name, intro }: ListContent, { assessment, options, paper }
 }
 
 /** A game that cannot be won says so on whatever is printed of it. */
-function band(assessment: Assessment, options: SheetOptions, left: number, width: number): Strip[] {
+function band(assessment: Assessment, options: LayoutOptions, left: number, width: number): Strip[] {
   const { stop } = headingOf(assessment, options);
   return stop === undefined ? [] : [space(6), bandMarks(stop, left, width)];
 }

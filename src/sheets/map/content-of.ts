@@ -4,7 +4,7 @@ import { byCodePoint } from '../../game/compare.ts';
 import type { NodeId } from '../../game/model.ts';
 import { sidesOf } from '../../map/arrange.ts';
 import { byFirstUse } from '../first-use.ts';
-import type { SheetOptions } from '../sheet.ts';
+import type { LayoutOptions } from '../sheet.ts';
 import { type Facts, factsOf } from './content/facts.ts';
 import { rescueNotes } from './content/rescue.ts';
 import { cutTray, traysOf } from './content/trays.ts';
@@ -18,7 +18,7 @@ export interface DrawableContent extends MapContent {
   readonly facts: Facts;
 }
 
-export function contentOf(assessment: Assessment, options: SheetOptions): DrawableContent {
+export function contentOf(assessment: Assessment, options: LayoutOptions): DrawableContent {
   const facts = factsOf(assessment, options);
   const numbers = numbersOf(assessment);
   return {

@@ -7,7 +7,7 @@ import type { Drawing, Mark, Spot } from '../drawing.ts';
 import { FOOT_HEIGHT } from '../foot.ts';
 import { moved, movedDown, rule } from '../marks.ts';
 import type { Paper } from '../paper.ts';
-import type { SheetOptions } from '../sheet.ts';
+import type { LayoutOptions } from '../sheet.ts';
 import { lockSign, type SignName } from '../signs.ts';
 import type { Elsewhere, Tray } from './content.ts';
 import type { DrawableContent } from './content-of.ts';
@@ -27,7 +27,7 @@ const HEAD_GAP = 9;
 const WALL = 1.2;
 
 /** Room for the map on the paper: as much is kept at the top as heading and legend can ever take there. */
-export function frameOf(content: DrawableContent, options: SheetOptions, paper: Paper): Frame {
+export function frameOf(content: DrawableContent, options: LayoutOptions, paper: Paper): Frame {
   const { facts } = content;
   const heading = headingOf(facts.assessment, options);
   const width = paper.width - 2 * paper.margin;
@@ -47,7 +47,7 @@ export function frameOf(content: DrawableContent, options: SheetOptions, paper: 
 
 const said = (texts: readonly string[]) => texts.filter((text) => text !== '');
 
-function usesAtMost({ game, network, measures }: Assessment, options: SheetOptions): Uses {
+function usesAtMost({ game, network, measures }: Assessment, options: LayoutOptions): Uses {
   const signs = new Set<SignName>();
   for (const id of network.index.keys()) {
     const node = game.nodes.get(id);
@@ -74,7 +74,7 @@ function usesAtMost({ game, network, measures }: Assessment, options: SheetOptio
 export function drawMap(
   content: DrawableContent,
   plan: MapPlan,
-  options: SheetOptions,
+  options: LayoutOptions,
   paper: Paper,
 ): Drawing[] {
   const { facts } = content;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { firstOptions, readOptions } from '../../../app/print/options.ts';
+import { firstOptions, readOptions, writeOptions } from '../../../app/print/options.ts';
 import { SHEET_NAMES } from '../../../src/sheets/sheet.ts';
 
 describe('what is chosen for printing', () => {
@@ -25,24 +25,27 @@ describe('what is chosen for printing', () => {
       colour: false,
       sheets: ['map', 'order'],
     } as const;
-    expect(readOptions(JSON.stringify(chosen), 'en-GB')).toEqual(chosen);
+    expect(readOptions(writeOptions(chosen), 'en-GB')).toEqual(chosen);
   });
 
-  test.each([
-    '',
-    'null',
-    '7',
-    '[]',
-    '{',
-    '"map"',
-    '{"paper":"A3","codes":"yes","sheets":"map","ticks":null}',
-  ])('what cannot be understood is as at first: %s', (text) => {
-    expect(readOptions(text, 'en-US')).toEqual(firstOptions('en-US'));
+  test.each(['', 'null', '7', '[]', '{', '"map"', '{"paper":"A3","codes":"yes","off":"map","ticks":null}'])(
+    'what cannot be understood is as at first: %s',
+    (text) => {
+      expect(readOptions(text, 'en-US')).toEqual(firstOptions('en-US'));
+    },
+  );
+
+  test('a sheet that was not known when they were remembered is printed', () => {
+    const older = JSON.parse(writeOptions({ ...firstOptions('en-GB'), sheets: ['map'] }));
+    const { off } = older;
+    expect(off).toEqual(['codes', 'contents', 'hidden', 'order']);
+    const { sheets } = readOptions(JSON.stringify({ ...older, off: off.slice(0, -1) }), 'en-GB');
+    expect(sheets).toEqual(['map', 'order']);
   });
 
   test('keeps sheets in their order and knows no others', () => {
-    const { sheets } = readOptions('{"sheets":["order","poster","constructor","map"]}', 'en-GB');
-    expect(sheets).toEqual(['map', 'order']);
+    const { sheets } = readOptions('{"off":["hidden","poster","constructor","codes"]}', 'en-GB');
+    expect(sheets).toEqual(['map', 'contents', 'order']);
     expect(readOptions(null, 'en-GB').sheets).toEqual(SHEET_NAMES);
   });
 });

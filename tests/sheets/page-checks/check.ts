@@ -34,7 +34,11 @@ function smallestOf(pages: readonly Page[], counts: (mark: TextMark) => boolean)
 }
 
 /** A whole print run, in its order. The map is checked in everything, other sheets in what can be said without knowing what they are about. */
-export function checkRun(sheets: readonly Sheet[], assessment: Assessment, options: SheetOptions): MapReport {
+export function checkRun(
+  sheets: readonly Pick<Sheet, 'name' | 'pages'>[],
+  assessment: Assessment,
+  options: SheetOptions,
+): MapReport {
   const used = usedOf(assessment);
   const all: { readonly name: SheetName; readonly page: Page }[] = [];
   for (const { name, pages } of sheets) {

@@ -14,13 +14,13 @@ import { plain, type Sentence } from '../../../words/sentence.ts';
 import { NOTES } from '../../../words/sheet-map.ts';
 import { ownCopies } from '../../copies.ts';
 import { type LockEntry, lockEntries } from '../../locks.ts';
-import type { SheetOptions } from '../../sheet.ts';
+import type { LayoutOptions } from '../../sheet.ts';
 import type { RescueNote } from '../content.ts';
 import { inHandAfter } from './in-hand.ts';
 
 export interface Facts {
   readonly assessment: Assessment;
-  readonly options: SheetOptions;
+  readonly options: LayoutOptions;
   readonly teams: number;
   readonly locks: ReadonlyMap<NodeId, LockEntry>;
   /** Their answers are directions. */
@@ -53,7 +53,7 @@ export interface Facts {
   readonly rescue: (note: RescueNote) => Sentence;
 }
 
-export function factsOf(assessment: Assessment, options: SheetOptions): Facts {
+export function factsOf(assessment: Assessment, options: LayoutOptions): Facts {
   const { game, network, measures } = assessment;
   const say = sayer(game);
   const names = new Map<NodeId, string>();

@@ -14,7 +14,7 @@ import { verdictOf } from '../../../words/verdict.ts';
 import type { Mark, TextMark } from '../../drawing.ts';
 import { movedDown, rectangle, rule, textMark } from '../../marks.ts';
 import { prose } from '../../prose.ts';
-import type { SheetOptions } from '../../sheet.ts';
+import type { LayoutOptions } from '../../sheet.ts';
 
 export interface Heading {
   readonly title: string;
@@ -30,7 +30,7 @@ export interface Heading {
 /** So many reasons are told on the page. */
 const REASONS = 3;
 
-export function headingOf(assessment: Assessment, { codes }: SheetOptions): Heading {
+export function headingOf(assessment: Assessment, { codes }: LayoutOptions): Heading {
   const { game, network, findings } = assessment;
   const verdict = verdictOf(assessment, fewestOf(assessment));
   const stops = findings.filter(({ level }) => level === 'stops');
