@@ -1,8 +1,12 @@
-/** The full example: what if nobody finds this, and where the time goes, on a large screen and on the smallest. */
+/** The full example: what helps most; what if nobody finds this, and where the time goes, on a large screen and on the smallest. */
 import type { Page } from 'playwright/test';
 import { reportOf } from '../src/engine/report.ts';
 import type { Game } from '../src/game/model.ts';
 import { readGame } from '../src/game/read.ts';
+import { type WhatHelps, whatHelps } from '../src/helps/what-helps.ts';
+import { helpLabel, helpSentence } from '../src/words/helps.ts';
+import { minutesInWords } from '../src/words/numbers.ts';
+import { plain } from '../src/words/sentence.ts';
 import { example } from './files.ts';
 import { expect, test } from './fixtures.ts';
 import { fullSize, goTo, grip, thing, verdict } from './hands.ts';
@@ -25,6 +29,33 @@ function told(minutes: number): string {
   if (minutes < 1) return `${Math.round(minutes * 60)} s`;
   return `${minutes < 10 ? Math.round(minutes * 10) / 10 : Math.round(minutes)} min`;
 }
+
+test('the first of what helps most is made at a press, does what it said, and is undone as one', async ({
+  page,
+}) => {
+  // Works through many changed games, and other work may share the machine.
+  test.setTimeout(120_000);
+  const game = full();
+  let found: WhatHelps | undefined;
+  for (const answer of whatHelps(game)) if (answer && 'result' in answer) found = answer.result;
+  const [best] = found?.helpful ?? [];
+  if (!found || !best) throw new Error('nothing helps');
+  const says = (waiting: number) => `A pupil waits ${minutesInWords(waiting)} in all`;
+
+  await open(page);
+  const panel = page.getByRole('complementary');
+  await expect(panel).toContainText(says(found.before.waiting), { timeout: 60_000 });
+  await panel.getByText('What helps most').click();
+  await expect(panel).toContainText(plain(helpSentence(game, found, best)), { timeout: 60_000 });
+  await panel
+    .getByRole('button', { name: helpLabel(game, best.help) })
+    .first()
+    .click();
+  await expect(panel).toContainText(says(best.after.waiting), { timeout: 60_000 });
+  await page.keyboard.press('Control+z');
+  await expect(panel).toContainText(says(found.before.waiting), { timeout: 60_000 });
+  await expect(panel).toContainText(plain(helpSentence(game, found, best)), { timeout: 60_000 });
+});
 
 for (const viewport of [
   { width: 1366, height: 768 },

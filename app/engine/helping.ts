@@ -65,6 +65,8 @@ const REST = 300;
 /** Of the page, which also has frames to draw. */
 const SLICE = 5;
 
+/** In the order in which they are answered. */
+const PARTS: readonly HelpsPart[] = ['pace', 'helps'];
 const wanted = new Set<HelpsPart>();
 let worker: Worker | undefined;
 let isStarted = false;
@@ -124,9 +126,9 @@ function stop(): void {
 function ask(): void {
   const { game } = useGame.getState();
   const known = useHelps.getState();
-  const parts = [...wanted].filter((part) => {
+  const parts = PARTS.filter((part) => {
     const found = known[part];
-    return !found || !isOfGame(found, game);
+    return wanted.has(part) && (!found || !isOfGame(found, game));
   });
   if (parts.length === 0) return;
   if (asked && parts.every((part) => asked?.parts.includes(part))) return;

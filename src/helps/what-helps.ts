@@ -33,14 +33,15 @@ const MOST_OF_A_KIND = 2;
 /** Of each kind that are simulated in full: more than are listed, since few runs tell the best apart badly. */
 const KEPT_OF_A_KIND = 3;
 const MOST_KEPT = 16;
-const FEWEST_KEPT = 6;
+const FEWEST_KEPT = 4;
 /** Half a lesson in ten, or half a minute of waiting: below, it is not worth a change. */
 const WORTH = 0.5;
 
-/** Nodes that are played for the first look, and for the second. */
-const NODES_PLAYED = 2_500_000;
+/** Nodes that are played for the first look at each change, and for the second. */
+const FIRST_LOOK = 1_000_000;
+const SECOND_LOOK = 2_000_000;
 const MOST_RUNS = 150;
-const FEWEST_RUNS = 50;
+const FEWEST_RUNS = 15;
 const FEWEST_CHANGES = 20;
 
 function within(least: number, value: number, most: number): number {
@@ -90,12 +91,12 @@ export function* whatHelps(game: Game, runs = RUNS): Generator<HelpsAnswer | und
 
   const all = changesOf(assessment);
   const { nodes } = before;
-  const changes = all.slice(0, within(FEWEST_CHANGES, NODES_PLAYED / (FEWEST_RUNS * nodes), all.length));
+  const changes = all.slice(0, within(FEWEST_CHANGES, FIRST_LOOK / (FEWEST_RUNS * nodes), all.length));
   const few = Math.min(
     runs,
-    within(FEWEST_RUNS, NODES_PLAYED / (Math.max(1, changes.length) * nodes), MOST_RUNS),
+    within(FEWEST_RUNS, FIRST_LOOK / (Math.max(1, changes.length) * nodes), MOST_RUNS),
   );
-  const kept = within(FEWEST_KEPT, NODES_PLAYED / (runs * nodes), MOST_KEPT);
+  const kept = within(FEWEST_KEPT, SECOND_LOOK / (runs * nodes), MOST_KEPT);
   const work = runs + changes.length * few + kept * runs;
   let done = runs;
   yield { done: done / work };

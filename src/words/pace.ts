@@ -15,7 +15,7 @@ export const PACE = {
   lock: 'Lock',
   half: 'Half',
   fourFifths: 'Four fifths',
-  cuts: 'A lesson that runs late still ends in time, four times in five, when this step is given away by the minute.',
+  cuts: 'A lesson that runs late still ends in time, four times in five, when this step is given away at that minute.',
   step: 'Step',
   minute: 'Minute',
   noLocks: 'No lock to keep pace by.',
