@@ -1,5 +1,6 @@
 /** The whole map from the document's positions. */
 import { type Game, type GameNode, isHolder, type NodeId, type Point, parentOf } from '../game/model.ts';
+import { captionOf, handedOver } from './caption.ts';
 import { directionNodes } from './code.ts';
 import { contentsOf, type GameContents } from './contents.ts';
 import { fieldsOf } from './fields.ts';
@@ -18,7 +19,7 @@ function linkFacts(game: Game): LinkFacts {
     count(touching, to);
     count(touching, from);
   }
-  return { into, touching, directional: directionNodes(game) };
+  return { into, touching, directional: directionNodes(game), handedOver: handedOver(game) };
 }
 
 /** Where what has no position stands for the time being: in columns below everything else. */
@@ -108,21 +109,6 @@ function wallSides(
     const xs = openers.get(container) ?? linked.get(container);
     return span && xs && meanOf(xs) > middleOf(span) ? 'right' : 'left';
   };
-}
-
-/** Whether a puzzle hands the thing over. */
-function handedOver(game: Game): ReadonlySet<NodeId> {
-  const given = new Set<NodeId>();
-  for (const { from, to } of game.links.values()) {
-    if (game.nodes.get(from)?.kind === 'puzzle') given.add(to);
-  }
-  return given;
-}
-
-function captionOf(node: GameNode, given: ReadonlySet<NodeId>): Caption | undefined {
-  if (node.kind === 'place' || node.kind === 'puzzle' || node.kind === 'fastener') return undefined;
-  if (given.has(node.id)) return 'given';
-  return node.kind === 'container' ? 'tables' : 'hand';
 }
 
 interface Drawing {
@@ -227,7 +213,9 @@ function draw(
  */
 export function layOut(game: Game, view: MapView, previous?: MapLayout): MapLayout {
   const contents = contentsOf(game);
-  const builder: Builder = { game, view, contents, facts: linkFacts(game) };
+  const facts = linkFacts(game);
+  const builder: Builder = { game, view, contents, facts };
+  const captionIn = (node: GameNode) => captionOf(node, facts.handedOver.has(node.id));
   const roots = contents.roots.map((node) => buildRoot(builder, node));
   const positions = rootPositions(game, roots);
   const rects = new Map<NodeId, Rect>();
@@ -238,9 +226,8 @@ export function layOut(game: Game, view: MapView, previous?: MapLayout): MapLayo
     spans.set(node.id, { left: x, right: x + shape.width });
   }
   const wallOf = wallSides(game, contents, spans);
-  const given = handedOver(game);
   const captioned = roots.flatMap((built) => {
-    const caption = captionOf(built.node, given);
+    const caption = captionIn(built.node);
     const rect = rects.get(built.node.id);
     if (!caption || !rect) return [];
     const overhang = isWalled(built) ? wallOf(built.node.id) : undefined;
@@ -255,7 +242,7 @@ export function layOut(game: Game, view: MapView, previous?: MapLayout): MapLayo
   for (const built of roots) {
     const { x, y } = rects.get(built.node.id) ?? { x: 0, y: 0 };
     const alone = !inField.has(built.node.id);
-    draw(drawing, built, x, y, undefined, alone ? captionOf(built.node, given) : undefined);
+    draw(drawing, built, x, y, undefined, alone ? captionIn(built.node) : undefined);
   }
   return settle({ slots, rows, hidden, fields }, previous);
 }

@@ -20,8 +20,8 @@ export type Note =
   | { readonly note: 'need'; readonly need: number; readonly of: number }
   | { readonly note: 'redHerring' }
   | { readonly note: 'notToday' }
-  /** The teacher gives it out at this minute. */
-  | { readonly note: 'atMinute'; readonly minute: number };
+  /** `givenOut`: the teacher gives it out at this minute; else it cannot be had or done before. */
+  | { readonly note: 'atMinute'; readonly minute: number; readonly givenOut: boolean };
 
 /** A code or answer, broken at its symbols. */
 export interface CodeLines {
@@ -31,7 +31,7 @@ export interface CodeLines {
   readonly directions: boolean;
 }
 
-/** 'On the tables' (containers), 'in hand from the start' (other things), 'given by the teacher' (what a puzzle hands over). */
+/** 'On the tables' (containers), 'in hand from the start' (other things), 'given by the teacher' (what a puzzle hands over, or what is given out at a minute). */
 export type Caption = 'tables' | 'hand' | 'given';
 
 export interface Slot {

@@ -1,7 +1,8 @@
 /** The shape of one node by itself, at a given width: its text in lines, where the text stands, and how high that makes it. */
 import { isStep } from '../game/defaults.ts';
-import type { Game, GameNode, NodeId } from '../game/model.ts';
+import { type Game, type GameNode, type NodeId, parentOf } from '../game/model.ts';
 import { type TextStyle, textWidth, wrap } from '../type/text.ts';
+import { isGivenOut } from './caption.ts';
 import { codeLines, codeWidth } from './code.ts';
 import type { CodeLines, Note } from './layout.ts';
 import {
@@ -32,6 +33,8 @@ export interface LinkFacts {
   readonly touching: ReadonlyMap<NodeId, number>;
   /** Nodes whose code is a sequence of directions. */
   readonly directional: ReadonlySet<NodeId>;
+  /** Nodes that a puzzle leads to. */
+  readonly handedOver: ReadonlySet<NodeId>;
 }
 
 export interface Shape {
@@ -69,8 +72,10 @@ function notesOf(node: GameNode, facts: LinkFacts): readonly Note[] {
     const of = facts.into.get(node.id) ?? 0;
     if (node.need !== of) notes.push({ note: 'need', need: node.need, of });
   }
-  if (node.atMinute !== undefined && node.atMinute > 0)
-    notes.push({ note: 'atMinute', minute: node.atMinute });
+  if (node.atMinute !== undefined && node.atMinute > 0) {
+    const givenOut = isGivenOut(node, parentOf(node) !== undefined, facts.handedOver.has(node.id));
+    notes.push({ note: 'atMinute', minute: node.atMinute, givenOut });
+  }
   if (node.decoy === true) notes.push({ note: 'redHerring' });
   if (node.leftOut === true) notes.push({ note: 'notToday' });
   return notes;

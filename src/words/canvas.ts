@@ -35,7 +35,7 @@ export function noteText(note: Note): string {
     case 'notToday':
       return 'not today';
     case 'atMinute':
-      return `given out at minute ${note.minute}`;
+      return note.givenOut ? `given out at minute ${note.minute}` : `from minute ${note.minute}`;
   }
 }
 

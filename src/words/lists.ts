@@ -1,8 +1,11 @@
 /** What stands on the lists behind the map. */
+import { giversOf } from '../engine/handed-over.ts';
+import { parentInUse } from '../engine/left-out.ts';
 import type { Assessment } from '../findings/assess.ts';
 import type { Finding } from '../findings/finding.ts';
 import { lessonOf } from '../game/defaults.ts';
-import type { Game, Kind, NodeId } from '../game/model.ts';
+import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
+import { isGivenOut } from '../map/caption.ts';
 import type { Caption } from '../map/layout.ts';
 import { ownCopies } from '../sheets/copies.ts';
 import type { SpotEntry } from '../sheets/lists/hidden.ts';
@@ -89,11 +92,15 @@ export function sharedText(copies: number | undefined): string {
 }
 
 /** Where a thing is at the start: "in Red tin, in Window sill", "on the tables". Empty for a place. */
-export function whereText({ game }: Assessment, { holders, caption, givenBy }: Whereabouts): Sentence {
+export function whereText(
+  { game }: Assessment,
+  { holders, caption, givenBy, minute }: Whereabouts,
+): Sentence {
   const say = sayer(game);
   const parts = holders.map((holder) => inHolderOf(game, holder));
-  if (caption === 'given') parts.push(sentence('given after ', say.names(givenBy)));
-  else if (caption !== undefined) parts.push([ownCaption(caption)]);
+  if (givenBy.length > 0) parts.push(sentence('given after ', say.names(givenBy)));
+  if (minute > 0) parts.push([noteText({ note: 'atMinute', minute, givenOut: givenBy.length === 0 })]);
+  if (caption === 'tables' || caption === 'hand') parts.push([ownCaption(caption)]);
   return sentence(...parts.flatMap((part, i) => [i === 0 ? '' : ', ', part]));
 }
 
@@ -131,17 +138,22 @@ export const NO_BOXES = 'There are no boxes.';
 export const NOTHING_HIDDEN = 'Nothing lies in the room yet.';
 
 /** Beside the name of a thing: its kind, and what else a teacher has to know of it. */
-export function thingText({ game }: Assessment, id: NodeId): string {
+export function thingText({ game, network }: Assessment, id: NodeId): string {
   const node = game.nodes.get(id);
   if (!node) return '';
+  const isHandedOver = giversOf(network, network.index.get(id) ?? -1).length > 0;
   return [
     kindOf(node),
     sharedText(ownCopies(game, id)),
     node.decoy === true ? noteText({ note: 'redHerring' }) : '',
-    (node.atMinute ?? 0) > 0 ? noteText({ note: 'atMinute', minute: node.atMinute ?? 0 }) : '',
+    minuteText(node, isGivenOut(node, parentInUse(game, id) !== undefined, isHandedOver)),
   ]
     .filter((text) => text !== '')
     .join(', ');
+}
+
+function minuteText({ atMinute: minute = 0 }: GameNode, givenOut: boolean): string {
+  return minute > 0 ? noteText({ note: 'atMinute', minute, givenOut }) : '';
 }
 
 export const PACKING = {

@@ -1,10 +1,12 @@
 /** The order of play, line by line: what is done, and why it can be done then. */
+import { giversOf } from '../engine/handed-over.ts';
 import { parentInUse } from '../engine/left-out.ts';
 import { rowOf } from '../engine/rows.ts';
 import { fastenerType } from '../fasteners/index.ts';
 import type { Assessment } from '../findings/assess.ts';
 import { codeOf } from '../game/codes.ts';
 import type { GameNode, NodeId, NodeOf } from '../game/model.ts';
+import { noteText } from './canvas.ts';
 import { lockName } from './kinds.ts';
 import { list, minutes } from './numbers.ts';
 import { inHolderOf, search } from './places.ts';
@@ -49,7 +51,7 @@ export function orderOfPlayLines(assessment: Assessment, codes = true, most = NA
         node: node.id,
         number,
         title: title(assessment, say, node),
-        reason: why.length === 0 ? [beside || 'from the start'] : sentence(why, beside && `, ${beside}`),
+        reason: why.length === 0 ? [beside || FROM_START] : sentence(why, beside && `, ${beside}`),
         minutes: minutes(network.minutes[index] ?? 0),
       },
     ];
@@ -93,6 +95,22 @@ function title({ network }: Assessment, say: Say, node: GameNode): Sentence {
   }
 }
 
+const FROM_START = 'from the start';
+
+const fromMinute = (minute: number) => noteText({ note: 'atMinute', minute, givenOut: false });
+
+/** Before which the step cannot begin, because the teacher gives out only then what it needs; what is a step tells of itself. 0 when there is none. */
+function earliestMinute({ network }: Assessment, index: number, things: readonly number[]): number {
+  let latest = 0;
+  for (const thing of [index, ...things]) {
+    for (let node = thing; node >= 0; node = network.parent[node] ?? -1) {
+      if (node !== index && network.isStep[node] === 1) break;
+      latest = Math.max(latest, network.atMinute[node] ?? 0);
+    }
+  }
+  return latest;
+}
+
 interface Wanted {
   readonly codes: boolean;
   readonly most: number;
@@ -108,6 +126,10 @@ function reason(assessment: Assessment, say: Say, node: GameNode, index: number,
   const able = before ? [...needs].filter((need) => before[need] === 1) : [];
   const of = enough < able.length ? enough : undefined;
   const used = of === undefined ? because.filter((one) => needs.has(one)) : able;
+  // Of a choice, what serves may come from elsewhere: only what is used for sure makes the step late.
+  const sure = of === undefined ? [...used, ...aidsOf(assessment, used)] : [];
+  const minute = earliestMinute(assessment, index, sure);
+  const late = minute > 0 ? `, not before minute ${minute}` : '';
   const uses: Uses = { node, used, of, most: wanted.most };
   if (node.kind === 'fastener') {
     const isWrong = context.codes().some((code) => code.node === index && code.state === 'wrong');
@@ -115,14 +137,15 @@ function reason(assessment: Assessment, say: Say, node: GameNode, index: number,
     const isNamed = of !== undefined || used.some((one) => network.isStep[one] !== 1);
     const isByKey = fastenerType(node.type).opensWith !== 'code';
     const names = waitedFor(assessment, say, uses, isByKey ? 'with' : undefined);
-    return lockReason(say, node, names, { isNamed, isWrong, codes: wanted.codes });
+    return sentence(lockReason(say, node, names, { isNamed, isWrong, codes: wanted.codes }), late);
   }
   const answer = node.kind === 'puzzle' && wanted.codes ? codeOf(game, node.id) : undefined;
   const gives: Sentence = answer === undefined ? [] : [': ', { code: answer }];
-  if (used.length > 0) return sentence(waitedFor(assessment, say, uses), gives);
-  if (node.kind === 'puzzle') return sentence('from the start', gives);
+  if (used.length > 0) return sentence(waitedFor(assessment, say, uses), late, gives);
+  if (node.kind === 'puzzle') return sentence(minute > 0 ? fromMinute(minute) : FROM_START, gives);
   const holder = because.find((one) => !needs.has(one));
-  return holder === undefined ? [] : inHolderOf(game, context.idOf(holder));
+  if (holder !== undefined) return sentence(inHolderOf(game, context.idOf(holder)), late);
+  return minute > 0 ? [fromMinute(minute)] : [];
 }
 
 interface Uses {
@@ -158,14 +181,8 @@ function waitedFor(
 }
 
 function verbBefore({ network, context }: Assessment, node: GameNode, source: number): string {
-  const isLoose = !isFixed(node) && (network.parent[network.index.get(node.id) ?? -1] ?? -1) < 0;
-  const kind = context.kindOf(source);
-  return waitsFor(node.kind, kind, isLoose && kind === 'puzzle');
-}
-
-/** It lies in nothing by its kind. */
-function isFixed({ kind }: GameNode): boolean {
-  return kind === 'place' || kind === 'puzzle' || kind === 'fastener';
+  const isHandedOver = giversOf(network, network.index.get(node.id) ?? -1).includes(source);
+  return waitsFor(node.kind, context.kindOf(source), isHandedOver);
 }
 
 /** What is needed to read what is used, where no line of its own says so. */

@@ -1,5 +1,7 @@
 /** What a removal did besides taking away what was selected: locks go with their box, and what lay in it lies elsewhere. */
 import { type Game, type GameNode, parentOf } from '../game/model.ts';
+import { captionOf, handedOver } from '../map/caption.ts';
+import { ownCaption } from './canvas.ts';
 import { count } from './numbers.ts';
 import { sayer, sentence } from './say.ts';
 import { type Part, plain, type Sentence } from './sentence.ts';
@@ -30,11 +32,8 @@ function whereabouts(after: Game, node: GameNode, one: boolean): Sentence {
   const is = one ? 'is' : 'are';
   if (holder !== undefined)
     return sentence(one ? ' now lies in ' : ' now lie in ', sayer(after).name(holder));
-  for (const { from, to } of after.links.values()) {
-    if (to === node.id && after.nodes.get(from)?.kind === 'puzzle')
-      return [` ${is} now given by the teacher`];
-  }
-  return [node.kind === 'container' ? ` ${is} now on the tables` : ` ${is} now in hand from the start`];
+  const caption = captionOf(node, handedOver(after).has(node.id));
+  return caption === undefined ? [] : [` ${is} now ${ownCaption(caption)}`];
 }
 
 /** One clause for all that lies alike. */

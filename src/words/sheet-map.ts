@@ -103,7 +103,10 @@ export function leadsTo(
 export const NOTES = {
   /** Beside a puzzle that no team gets to. */
   neverReached: 'never reached',
+  /** Under 'given by the teacher'. */
   atMinute: (minute: number) => `at minute ${minute}`,
+  /** It cannot be had or done before. */
+  fromMinute: (minute: number) => `from minute ${minute}`,
   /** Of what there are fewer than teams. */
   shared: (copies: number) => `${copies} for all`,
 };

@@ -238,7 +238,8 @@ test('what stands together shares a field with its like; what stands alone has a
       box('far'),
       { id: 'c', kind: 'clue', name: 'Note' },
       { id: 'g', kind: 'prize', name: 'Prize' },
-      { id: 'z', kind: 'puzzle', name: 'Puzzle' },
+      { id: 'later', kind: 'clue', name: 'Letter', atMinute: 12 },
+      { id: 'z', kind: 'puzzle', name: 'Puzzle', atMinute: 20 },
     ],
     [['z', 'g']],
     {
@@ -247,13 +248,19 @@ test('what stands together shares a field with its like; what stands alone has a
       c: { x: 6, y: 200 },
       far: { x: 600, y: 0 },
       g: { x: 900, y: 0 },
+      later: { x: 1200, y: 0 },
       z: { x: 900, y: 200 },
     },
   );
   const layout = layOut(game, plainView);
   expect(layout.fields.map((field) => [field.caption, field.ids])).toEqual([['tables', ['a', 'b']]]);
-  const captions = ['a', 'b', 'c', 'far', 'g', 'z'].map((id) => layout.slots.get(id)?.caption);
-  expect(captions).toEqual([undefined, undefined, 'hand', 'tables', 'given', undefined]);
+  const captions = ['a', 'b', 'c', 'far', 'g', 'later', 'z'].map((id) => layout.slots.get(id)?.caption);
+  expect(captions).toEqual([undefined, undefined, 'hand', 'tables', 'given', 'given', undefined]);
+  const notes = ['later', 'z'].map((id) => layout.slots.get(id)?.notes);
+  expect(notes).toEqual([
+    [{ note: 'atMinute', minute: 12, givenOut: true }],
+    [{ note: 'atMinute', minute: 20, givenOut: false }],
+  ]);
 });
 
 test('a field holds together when one of its boxes shrinks, unless something else comes between', () => {

@@ -147,6 +147,29 @@ describe('what if nobody finds this', () => {
 });
 
 describe('the order of play', () => {
+  it('says from which minute a step can begin that waits for what the teacher gives out', () => {
+    const timed = assess(
+      gameOf(
+        [
+          { id: 'note', kind: 'clue' },
+          { id: 'lens', kind: 'tool', atMinute: 12 },
+          { id: 'sums', kind: 'puzzle', answer: '472' },
+          { id: 'riddle', kind: 'puzzle', atMinute: 20 },
+          { id: 'tin', kind: 'container', atMinute: 9 },
+          { id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '472' },
+          { id: 'badge', kind: 'prize', in: 'tin' },
+        ],
+        ['note>sums', 'lens>note', 'sums>wheels'],
+      ),
+    );
+    const reasons = orderOfPlayLines(timed).map(({ node, reason }) => `${node}: ${plain(reason)}`);
+    expect(reasons).toEqual([
+      'sums: from note, with lens, not before minute 12: 472, side by side with 3',
+      'wheels: number lock 472, not before minute 9, side by side with 3',
+      'riddle: from minute 20, side by side with 1 and 2',
+    ]);
+  });
+
   it('says what is done and why it can be done', () => {
     const lines = orderOfPlayLines(small).map(
       ({ number, title, reason, minutes }) => `${number} ${plain(title)} | ${plain(reason)} | ${minutes}`,

@@ -1,16 +1,17 @@
 /** Where a thing lies, or which box a lock is on; and the way to put it elsewhere without dragging. */
 import { useState } from 'react';
 import { type GameNode, isHolder, type NodeId, parentOf } from '../../../src/game/model.ts';
+import type { Caption } from '../../../src/map/layout.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
 import { NodeLink } from '../../shell/NodeLink.tsx';
 import { useGame } from '../../store/game.ts';
 import { Picker } from '../Picker.tsx';
 import { Section } from '../Section.tsx';
-import { holderChoices, type NoHolder, shownName, withoutHolder } from './holders.ts';
+import { holderChoices, shownName, withoutHolder } from './holders.ts';
 
 const NONE = '';
 
-const NO_HOLDER: Readonly<Record<NoHolder, string>> = {
+const NO_HOLDER: Readonly<Record<Caption, string>> = {
   tables: FORM.onTables,
   hand: FORM.inHand,
   given: FORM.givenByTeacher,

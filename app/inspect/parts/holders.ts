@@ -8,6 +8,8 @@ import {
   parentOf,
   withContents,
 } from '../../../src/game/model.ts';
+import { captionOf, handedOver } from '../../../src/map/caption.ts';
+import type { Caption } from '../../../src/map/layout.ts';
 import { kindName, withArticle } from '../../../src/words/kinds.ts';
 import type { Choice } from '../Picker.tsx';
 
@@ -40,12 +42,7 @@ export function holderChoices(
   return choices;
 }
 
-/** What holds a thing that nothing holds, in words that depend on how pupils come by it. */
-export type NoHolder = 'tables' | 'hand' | 'given';
-
-export function withoutHolder(game: Game, node: GameNode): NoHolder {
-  for (const link of game.links.values()) {
-    if (link.to === node.id && game.nodes.get(link.from)?.kind === 'puzzle') return 'given';
-  }
-  return node.kind === 'container' ? 'tables' : 'hand';
+/** How pupils come by a thing that nothing holds. */
+export function withoutHolder(game: Game, node: GameNode): Caption {
+  return captionOf(node, handedOver(game).has(node.id)) ?? 'hand';
 }

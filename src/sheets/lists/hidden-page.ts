@@ -92,9 +92,9 @@ function headOf(
 
 /** What it is, and for what the teacher keeps, when it is handed over. */
 function toldOf(assessment: Assessment, id: NodeId): string {
-  const { holders, caption, givenBy } = whereaboutsOf(assessment, id);
+  const { holders, givenBy } = whereaboutsOf(assessment, id);
   const what = thingText(assessment, id);
-  return holders.length === 0 && caption === 'given'
+  return holders.length === 0 && givenBy.length > 0
     ? `${what}, ${plain(givenAfter(assessment, givenBy))}`
     : what;
 }

@@ -1,8 +1,9 @@
 /** Where things are before the game begins. */
+import { giversOf } from '../../engine/handed-over.ts';
 import { parentInUse } from '../../engine/left-out.ts';
-import { rowOf } from '../../engine/rows.ts';
 import type { Assessment } from '../../findings/assess.ts';
 import type { NodeId } from '../../game/model.ts';
+import { captionOf } from '../../map/caption.ts';
 import type { Caption } from '../../map/layout.ts';
 
 export interface Whereabouts {
@@ -12,6 +13,8 @@ export interface Whereabouts {
   readonly caption: Caption | undefined;
   /** The puzzles that hand it over, or the outermost box. */
   readonly givenBy: readonly NodeId[];
+  /** Before which it is not given, or the outermost box; 0 when there is none. */
+  readonly minute: number;
 }
 
 export function whereaboutsOf({ game, network, context }: Assessment, id: NodeId): Whereabouts {
@@ -22,18 +25,21 @@ export function whereaboutsOf({ game, network, context }: Assessment, id: NodeId
     outermost = holder;
   }
   const index = network.index.get(outermost) ?? -1;
-  const kind = index < 0 ? undefined : context.kindOf(index);
-  if (kind === 'place' || kind === 'puzzle' || kind === undefined)
-    return { holders, caption: undefined, givenBy: [] };
-  const givenBy = Array.from(rowOf(network.needs, index))
-    .filter((need) => context.kindOf(need) === 'puzzle')
-    .map(context.idOf);
-  const caption = givenBy.length > 0 ? 'given' : kind === 'container' ? 'tables' : 'hand';
-  return { holders, caption, givenBy };
+  const node = game.nodes.get(outermost);
+  const givenBy = giversOf(network, index).map(context.idOf);
+  const caption = node && index >= 0 ? captionOf(node, givenBy.length > 0) : undefined;
+  return {
+    holders,
+    caption,
+    givenBy,
+    minute: caption === undefined ? 0 : (network.atMinute[index] ?? 0),
+  };
 }
 
 /** The same, told by what it lies in at once. */
 export function nearestOf(whereabouts: Whereabouts): Whereabouts {
   const [nearest] = whereabouts.holders;
-  return nearest === undefined ? whereabouts : { holders: [nearest], caption: undefined, givenBy: [] };
+  return nearest === undefined
+    ? whereabouts
+    : { holders: [nearest], caption: undefined, givenBy: [], minute: 0 };
 }

@@ -9,7 +9,7 @@ import { noteOf } from '../../../src/sheets/lists/notes.ts';
 import { orderList } from '../../../src/sheets/lists/order.ts';
 import { whereaboutsOf } from '../../../src/sheets/lists/whereabouts.ts';
 import { lockEntries } from '../../../src/sheets/locks.ts';
-import { lockShut, lockTold, noteTold, rescueTold } from '../../../src/words/lists.ts';
+import { lockShut, lockTold, noteTold, rescueTold, thingText, whereText } from '../../../src/words/lists.ts';
 import { plain } from '../../../src/words/sentence.ts';
 import { gameOf } from '../../game-of.ts';
 import { gameOf as exampleOf } from '../../games/example.ts';
@@ -190,6 +190,34 @@ describe('what is hidden where', () => {
     ]);
     const globe = spotEntries(hall).find(({ spot }) => 'place' in spot && spot.place === 'globe');
     expect(globe?.openers).toEqual(['findbox']);
+  });
+
+  it('tells what is given out at a minute with what the teacher keeps, and when', () => {
+    const timed = assess(
+      gameOf(
+        [
+          { id: 'sums', kind: 'puzzle' },
+          { id: 'lens', kind: 'tool', atMinute: 12 },
+          { id: 'tin', kind: 'container', atMinute: 9 },
+          { id: 'note', kind: 'clue', in: 'tin' },
+          { id: 'badge', kind: 'prize', atMinute: 30 },
+        ],
+        ['lens>sums', 'note>sums', 'sums>badge'],
+      ),
+    );
+    expect(spotEntries(timed)).toMatchObject([
+      { spot: { caption: 'given' }, things: ['lens', 'badge', 'tin'] },
+    ]);
+    const where = (id: string) => plain(whereText(timed, whereaboutsOf(timed, id)));
+    expect(['lens', 'note', 'badge'].map(where)).toEqual([
+      'given out at minute 12',
+      'in tin, given out at minute 9',
+      'given after sums, from minute 30',
+    ]);
+    expect(['lens', 'badge'].map((id) => thingText(timed, id))).toEqual([
+      'tool, given out at minute 12',
+      'prize, from minute 30',
+    ]);
   });
 
   it('together with the boxes has every thing once', () => {

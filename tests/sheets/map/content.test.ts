@@ -91,6 +91,32 @@ test('what lies in nothing shares a caption: in hand, or given by one puzzle', (
   ]);
 });
 
+test('what the teacher gives out at a minute is not in hand from the start', () => {
+  const game = gameOf(
+    [
+      { id: 'ask', kind: 'puzzle', atMinute: 20 },
+      { id: 'card', kind: 'clue' },
+      { id: 'lens', kind: 'tool', atMinute: 12 },
+      { id: 'tin', kind: 'container', atMinute: 9 },
+      { id: 'cup', kind: 'prize', in: 'tin' },
+    ],
+    ['card>ask', 'lens>ask', 'ask>cup'],
+  );
+  const { facts, trays } = content(game);
+  expect(trays.map(({ rows }) => rows.map(said)).sort()).toEqual([
+    ['caption given', 'thing lens', 'foot'],
+    ['caption hand', 'thing card', 'foot'],
+    ['head tin', 'thing cup', 'foot tin'],
+  ]);
+  expect(facts.caption('tin')).toBe('given');
+  expect(['ask', 'lens', 'tin', 'card'].map(facts.remarks)).toEqual([
+    ['from minute 20'],
+    ['at minute 12'],
+    ['at minute 9'],
+    [],
+  ]);
+});
+
 test('no id is taken for a caption', () => {
   const game = gameOf(
     [

@@ -5,7 +5,9 @@ import { rowOf } from '../../../engine/rows.ts';
 import type { Assessment } from '../../../findings/assess.ts';
 import { expectedMinutes, isStep, lessonOf } from '../../../game/defaults.ts';
 import type { GameNode, NodeId } from '../../../game/model.ts';
+import { captionOf, isGivenOut } from '../../../map/caption.ts';
 import { directionNodes } from '../../../map/code.ts';
+import type { Caption } from '../../../map/layout.ts';
 import { noteText } from '../../../words/canvas.ts';
 import { shortRescue } from '../../../words/lift.ts';
 import { minutes } from '../../../words/numbers.ts';
@@ -38,6 +40,8 @@ export interface Facts {
   readonly isReached: (id: NodeId) => boolean;
   /** It lies in nothing and a puzzle leads to it. */
   readonly isHandedOver: (id: NodeId) => boolean;
+  /** How pupils come by what lies in nothing. */
+  readonly caption: (id: NodeId) => Caption | undefined;
   /** Of a place: something has to be done before it can be searched. */
   readonly isOpened: (id: NodeId) => boolean;
   /** Number of the last step before it is in hand; 0 from the start, and for what never is. */
@@ -71,6 +75,7 @@ export function factsOf(assessment: Assessment, options: LayoutOptions): Facts {
   };
   const rescues = new Map<string, Sentence>();
   const index = (id: NodeId) => network.index.get(id) ?? -1;
+  const isHandedOver = (id: NodeId) => giversOf(network, index(id)).length > 0;
   return {
     assessment,
     options,
@@ -87,7 +92,11 @@ export function factsOf(assessment: Assessment, options: LayoutOptions): Facts {
     },
     number: (id) => measures.number[index(id)] ?? 0,
     isReached: (id) => measures.reached[index(id)] === 1,
-    isHandedOver: (id) => giversOf(network, index(id)).length > 0,
+    isHandedOver,
+    caption: (id) => {
+      const node = game.nodes.get(id);
+      return node && captionOf(node, isHandedOver(id));
+    },
     isOpened: (id) => rowOf(network.needs, index(id)).length > 0,
     inHandAfter: (id) => inHandAfter(assessment, index(id)),
     usedFor: (id) => stepsFrom(assessment, index(id)),
@@ -115,7 +124,10 @@ export function factsOf(assessment: Assessment, options: LayoutOptions): Facts {
       const of = at < 0 ? 0 : rowOf(network.needs, at).length;
       const need = network.k[at] ?? of;
       if (need !== of) said.push(noteText({ note: 'need', need, of }));
-      if (node.atMinute !== undefined && node.atMinute > 0) said.push(NOTES.atMinute(node.atMinute));
+      if (node.atMinute !== undefined && node.atMinute > 0) {
+        const isOut = isGivenOut(node, parentInUse(game, id) !== undefined, isHandedOver(id));
+        said.push(isOut ? NOTES.atMinute(node.atMinute) : NOTES.fromMinute(node.atMinute));
+      }
       const copies = ownCopies(game, id);
       if (copies !== undefined) said.push(NOTES.shared(copies));
       if (node.decoy === true) said.push(noteText({ note: 'redHerring' }));

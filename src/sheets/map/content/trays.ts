@@ -1,4 +1,5 @@
 /** The room as trays: what stands by itself beside the spine, with all that lies in it as rows. */
+import { giversOf } from '../../../engine/handed-over.ts';
 import { rowOf } from '../../../engine/rows.ts';
 import type { Assessment } from '../../../findings/assess.ts';
 import type { NodeId } from '../../../game/model.ts';
@@ -37,11 +38,12 @@ export function traysOf(assessment: Assessment): Tray[] {
       fill(rows, index, 0);
       trays.push({ key: `node ${id}`, rows });
     } else if (kind !== 'puzzle' && kind !== 'fastener') {
-      const giver = Array.from(rowOf(network.needs, index)).find((need) => context.kindOf(need) === 'puzzle');
-      const key = giver === undefined ? 'hand' : `given ${context.idOf(giver)}`;
+      const [giver] = giversOf(network, index);
+      const isTimed = giver === undefined && (network.atMinute[index] ?? 0) > 0;
+      const key = giver !== undefined ? `given ${context.idOf(giver)}` : isTimed ? 'timed' : 'hand';
       let group = groups.get(key);
       if (!group) {
-        group = groupOf(giver === undefined ? 'hand' : 'given');
+        group = groupOf(key === 'hand' ? 'hand' : 'given');
         groups.set(key, group);
         trays.push({ key, rows: group.rows });
       }

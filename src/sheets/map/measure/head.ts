@@ -140,10 +140,8 @@ function timePiece(facts: Facts, id: NodeId, { note }: Type): Piece | undefined 
 function remarksOf(facts: Facts, { id, depth, continued }: HeadRow): readonly string[] {
   if (continued !== '') return [];
   const isAlone = depth === 0 && facts.node(id)?.kind === 'container';
-  return [
-    ...(isAlone ? [ownCaption(facts.isHandedOver(id) ? 'given' : 'tables')] : []),
-    ...facts.remarks(id),
-  ];
+  const caption = facts.caption(id);
+  return [...(isAlone && caption ? [ownCaption(caption)] : []), ...facts.remarks(id)];
 }
 
 function underLines(
