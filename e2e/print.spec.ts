@@ -157,6 +157,28 @@ for (const [paper, paperLabel, short, long] of PAPERS) {
   }
 }
 
+test('without minutes, rescue lines and boxes to tick, the PDF is the drawing without them', async ({
+  page,
+}) => {
+  await openPreview(page);
+  await finished(page);
+  const chosen: Partial<SheetOptions>[] = [
+    { times: false },
+    { times: false, rescue: false },
+    { times: false, rescue: false, ticks: false },
+  ];
+  for (const [i, label] of ['Minutes', 'Rescue lines', 'Boxes to tick'].entries()) {
+    await choose(page, label);
+    const drawings = laidOut(chosen[i] ?? {}).flatMap(({ pages }) => pages);
+    const pages = await pdfOf(page);
+    expect(pages, label).toHaveLength(drawings.length);
+    for (const [at, drawing] of drawings.entries()) {
+      const printed = pages[at];
+      if (printed) expectDrawn(printed, drawing);
+    }
+  }
+});
+
 test('the order of play and the codes in a PDF are those of the engine', async ({ page }) => {
   const { game, network, measures } = full();
   const order = Array.from(measures.order, (node) => network.ids[node] ?? '');

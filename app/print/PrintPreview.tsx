@@ -86,12 +86,19 @@ export default function PrintPreview() {
     if (canPrint) void printNow(sheets.flatMap((sheet) => sheet.pages));
   }, [wanted, isComing, canPrint, sheets]);
 
+  const saver = useRef<AbortController>(undefined);
+  useEffect(() => () => saver.current?.abort(), []);
   const save = async (format: PictureFormat) => {
+    const controller = new AbortController();
+    saver.current = controller;
+    const { signal } = controller;
     setSaving(true);
     setProblem(undefined);
     // Numbered right only when nothing else is printed with it.
     const shown = state === 'ready' && sheets.every(({ name }) => name === 'map') ? pages : undefined;
-    setProblem(await saveMap(format, game, options, shown));
+    const why = await saveMap(format, game, options, { pages: shown, signal });
+    if (signal.aborted) return;
+    setProblem(why);
     setSaving(false);
   };
 

@@ -51,34 +51,48 @@ async function pngFile(pages: readonly Drawing[], svg: string): Promise<Blob> {
   }
 }
 
-/** Lays the map out alone, to the end. */
-function mapPages(game: Game, options: SheetOptions): Promise<readonly Drawing[]> {
+/** Lays the map out alone, to the end or until it is called off. */
+function mapPages(game: Game, options: SheetOptions, signal: AbortSignal): Promise<readonly Drawing[]> {
   return new Promise((resolve, reject) => {
+    signal.throwIfAborted();
     const printing = { date: printedAt(Date.now()) };
-    layOutPages({ game, options: { ...options, sheets: ['map'] }, printing }, (answer) => {
+    const stop = layOutPages({ game, options: { ...options, sheets: ['map'] }, printing }, (answer) => {
       if ('failed' in answer) reject(new PictureProblem(PICTURE_PROBLEMS.notLaidOut));
       else if (answer.final) resolve(answer.sheets.flatMap(({ pages }) => pages));
+    });
+    signal.addEventListener('abort', () => {
+      stop();
+      reject(signal.reason);
     });
   });
 }
 
+interface Saving {
+  /** Those that are shown, where they are final; else the map is laid out first. */
+  readonly pages?: readonly Drawing[] | undefined;
+  /** Calls it off: nothing is saved, and nothing is said. */
+  readonly signal?: AbortSignal;
+}
+
 /**
- * Saves the map as a file. `pages`: those that are shown, where they are final; else the map is laid out first.
+ * Saves the map as a file.
  * Gives the sentence that says why it could not be, or nothing.
  */
 export async function saveMap(
   format: PictureFormat,
   game: Game,
   options: SheetOptions,
-  pages?: readonly Drawing[],
+  { pages, signal = new AbortController().signal }: Saving = {},
 ): Promise<string | undefined> {
   try {
-    const drawn = pages ?? (await mapPages(game, options));
+    const drawn = pages ?? (await mapPages(game, options, signal));
     const svg = await svgFile(drawn, game, options.colour);
     const content = format === 'svg' ? new Blob([svg], { type: 'image/svg+xml' }) : await pngFile(drawn, svg);
+    if (signal.aborted) return undefined;
     download(`${fileStem(game)} ${MAP_FILE}.${format}`, content);
     return undefined;
   } catch (error) {
+    if (signal.aborted) return undefined;
     return error instanceof PictureProblem ? error.message : PICTURE_PROBLEMS.failed;
   }
 }

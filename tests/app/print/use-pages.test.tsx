@@ -1,6 +1,5 @@
 /** What asks for new pages, and which of the pages that come are shown. */
 import { cleanup, renderHook, waitFor } from '@testing-library/react';
-import { enableMapSet } from 'immer';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { answers } from '../../../app/print/answers.ts';
 import { usePages } from '../../../app/print/usePages.ts';
@@ -8,9 +7,7 @@ import type { Drawing } from '../../../src/sheets/drawing.ts';
 import type { LayoutOptions, Sheet, SheetOptions } from '../../../src/sheets/sheet.ts';
 import { ALL_ON } from '../../sheets/all-on.ts';
 import { LayoutWorker } from './layout-workers.ts';
-import { theExample } from './the-example.ts';
-
-enableMapSet();
+import { smallGame } from './small-game.ts';
 
 /** Typefaces need a browser; here they come when a test says so. */
 const faces = vi.hoisted(() => ({ load: async (_pages: readonly Drawing[]): Promise<void> => {} }));
@@ -18,7 +15,7 @@ vi.mock('../../../app/print/faces.ts', () => ({
   loadFaces: (pages: readonly Drawing[]) => faces.load(pages),
 }));
 
-const game = theExample();
+const game = smallGame();
 const printing = { date: '25 November 2026, 13:40' };
 
 /** Another choice for each. */
@@ -34,7 +31,7 @@ const OTHERS: LayoutOptions = {
 
 function sheetsFor(options: LayoutOptions): readonly Sheet[] {
   const last = [...answers({ game, options, printing })].at(-1);
-  if (!last || 'failed' in last) throw new Error('the example cannot be laid out');
+  if (!last || 'failed' in last) throw new Error('the game cannot be laid out');
   return last.sheets;
 }
 
