@@ -19,7 +19,7 @@ test.each(HARD_GAMES.map(([what, gameOf], i) => ({ what, gameOf, orientation: or
 test.each(['portrait', 'landscape'] as const)(
   'more inputs than a page holds, %s: what is not told stands in the order of play',
   (orientation) => {
-    const game = manyInputs(48);
+    const game = manyInputs(orientation === 'portrait' ? 96 : 64);
     const options: SheetOptions = { ...OPTIONS, orientation, sheets: ['map', 'order'] };
     const { faults } = checkGame(game, options);
     // Named on another sheet: looked for below.

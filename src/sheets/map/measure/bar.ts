@@ -105,7 +105,7 @@ function belowLines(
   const byWeight = [...told.filter((one) => !isInput(one)), ...told.filter(isInput)];
   return [
     ...lines,
-    ...cappedLines(byWeight, tellings, { of: id, width, beside: above + lines.length }, type),
+    ...cappedLines(byWeight, tellings, { of: id, width, beside: above + lines.length }, facts.options, type),
   ];
 }
 

@@ -1,14 +1,22 @@
 /** What is told, cut short where it would be higher than a page. */
 import type { NodeId } from '../../../game/model.ts';
 import { moreTold } from '../../../words/sheet-map.ts';
+import { paperOf } from '../../paper.ts';
+import type { LayoutOptions } from '../../sheet.ts';
 import type { Told } from '../content.ts';
 import { type Line, textLines } from './pieces.ts';
-import type { Type } from './type.ts';
+import { LEAST, type Type, typeOf } from './type.ts';
 
-/** In lines: so high may a bar or a plate be, at the least size of type, on a page that lies. */
-export const MOST_LINES = 30;
+/** In points: kept for the head of the page, its foot, and what stands round a bar or plate in its column. */
+const ROUND_ABOUT = 150;
 /** However much else stands there, so much is told. */
-const LEAST_TOLD = 4;
+const LEAST_TOLD = 8;
+
+/** So many lines may a bar or a plate have: a page of them at the least size of type, so that the choice of the size changes no words. */
+function mostLines({ paper, orientation }: LayoutOptions): number {
+  const { height, margin } = paperOf(paper, orientation);
+  return Math.floor((height - 2 * margin - ROUND_ABOUT) / typeOf(LEAST).line);
+}
 
 interface Cap {
   readonly of: NodeId;
@@ -22,9 +30,10 @@ export function cappedLines(
   told: readonly Told[],
   linesOf: (told: readonly Told[]) => readonly Line[],
   { of, width, beside }: Cap,
+  options: LayoutOptions,
   type: Type,
 ): readonly Line[] {
-  const room = Math.max(LEAST_TOLD, MOST_LINES - beside);
+  const room = Math.max(LEAST_TOLD, mostLines(options) - beside);
   const all = linesOf(told);
   if (all.length <= room) return all;
   const first = (count: number) => {

@@ -142,6 +142,12 @@ function plateLines(
     const positions = positionLines(facts, id, some, leftOut, room, type);
     return [...positions.lines, ...plainLines(facts, id, positions.others, room, type)];
   };
-  const tellings = cappedLines(others, tellingLines, { of: id, width: room, beside: lines.length }, type);
+  const tellings = cappedLines(
+    others,
+    tellingLines,
+    { of: id, width: room, beside: lines.length },
+    facts.options,
+    type,
+  );
   return isBeside ? { lines, below: tellings } : { lines: [], below: [...lines, ...tellings] };
 }
