@@ -3,6 +3,8 @@ import { createRoot } from 'react-dom/client';
 import { startFewest } from './engine/fewest.ts';
 import { startPlacing } from './flow/tidy/unplaced.ts';
 import { startKeeping } from './keep/index.ts';
+import { startAhead } from './parts/ahead.ts';
+import { part } from './parts/part.ts';
 import './shell/tokens.css';
 import './shell/base.css';
 import './shell/signs.css';
@@ -14,7 +16,10 @@ void startKeeping();
 startFewest();
 startPlacing();
 // Loaded apart: the page stands before it is known how long the game takes.
-void import('./engine/simulating.ts').then(({ startSimulating }) => startSimulating());
+const simulating = part(() => import('./engine/simulating.ts'));
+simulating.whenThere(() => simulating.now()?.startSimulating());
+void simulating.load();
+startAhead();
 
 const mount = document.getElementById('page');
 if (mount) {

@@ -2,6 +2,7 @@
 import { duplicateEdits, removeEdits } from '../../src/game/edits/copies.ts';
 import type { Placement } from '../../src/game/edits/edit.ts';
 import { isPinned, type NodeId, parentOf } from '../../src/game/model.ts';
+import { ASK, TIDY_UP } from '../flow/tidy/parts.ts';
 import { useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
 import { currentLayout } from '../store/layout.ts';
@@ -78,15 +79,14 @@ export function pinSelection(): void {
 /** Has what tidies loaded and its worker started, so that the first result comes at once. */
 export async function prepareTidying(): Promise<void> {
   if (useTidying.getState().work) return;
-  const { prepare } = await import('../flow/tidy/ask.ts');
-  prepare();
+  (await ASK.load())?.prepare();
 }
 
 /** Several things selected are tidied among themselves, else the whole map is; what is under way is stopped. */
 export async function tidyOrStop(): Promise<void> {
   const { work, stop } = useTidying.getState();
   if (work === 'asked') return stop?.();
-  const { tidyUp } = await import('../flow/tidy/tidy-up.ts');
+  const tidying = await TIDY_UP.ask();
   const { nodes } = useView.getState();
-  tidyUp(nodes.size > 1 ? nodes : undefined);
+  tidying?.tidyUp(nodes.size > 1 ? nodes : undefined);
 }

@@ -5,8 +5,11 @@
 import { create } from 'zustand';
 import type { Fewest, Measures } from '../../src/engine/measures.ts';
 import type { Network } from '../../src/engine/network.ts';
+import { startHelper } from '../parts/helper.ts';
+import { part } from '../parts/part.ts';
 import { currentAssessment, useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
+import script from './fewest.worker.ts?worker&url';
 
 export interface FewestQuestion {
   readonly ticket: number;
@@ -35,18 +38,12 @@ export function useFewest(): Fewest | undefined {
 /** Search nodes where there is no worker: the page may not stand still for longer than a blink. */
 const BUDGET_ON_THE_PAGE = 2_000;
 
-/** A browser, or a school's rules for it, may refuse workers. */
-function startWorker(): Worker | undefined {
-  try {
-    return new Worker(new URL('./fewest.worker.ts', import.meta.url), { type: 'module' });
-  } catch {
-    return undefined;
-  }
-}
+/** For where no worker runs, which is hardly ever. */
+const SEARCH = part(() => import('../../src/engine/fewest.ts'));
 
 /** Starts answering; called once when the page starts. Where no worker runs, the page searches itself, and less far. */
 export function startFewest(): void {
-  let worker = startWorker();
+  let helper = startHelper<FewestQuestion, FewestAnswer>(script);
   let tickets = 0;
   let underWay: FewestQuestion | undefined;
 
@@ -54,14 +51,17 @@ export function startFewest(): void {
     useKnown.setState({ network: underWay?.network, fewest });
     underWay = undefined;
   };
-  // Loaded when it is needed, which is hardly ever.
   const searchOnThePage = async (question: FewestQuestion) => {
-    const { fewestSteps } = await import('../../src/engine/fewest.ts');
-    answered(fewestSteps(question.network, question.measures, BUDGET_ON_THE_PAGE));
+    const search = await SEARCH.load();
+    if (!search) {
+      underWay = undefined;
+      return;
+    }
+    answered(search.fewestSteps(question.network, question.measures, BUDGET_ON_THE_PAGE));
     ask();
   };
   const put = (question: FewestQuestion) => {
-    if (worker) worker.postMessage(question);
+    if (helper) helper.put(question);
     else void searchOnThePage(question);
   };
   const ask = () => {
@@ -73,14 +73,14 @@ export function startFewest(): void {
     put(underWay);
   };
 
-  if (worker) {
-    worker.onmessage = ({ data }: MessageEvent<FewestAnswer>) => {
-      if (data.ticket !== underWay?.ticket) return;
-      answered(data.fewest);
+  if (helper) {
+    helper.hear = ({ ticket, fewest }) => {
+      if (ticket !== underWay?.ticket) return;
+      answered(fewest);
       ask();
     };
-    worker.onerror = () => {
-      worker = undefined;
+    helper.lost = () => {
+      helper = undefined;
       if (underWay) put(underWay);
     };
   }

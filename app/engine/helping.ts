@@ -5,8 +5,11 @@
 import { create } from 'zustand';
 import type { Game } from '../../src/game/model.ts';
 import type { WhatHelps } from '../../src/helps/what-helps.ts';
+import { type Helper, startHelper } from '../parts/helper.ts';
+import { holdScript } from '../parts/hold-script.ts';
 import { useGame } from '../store/game.ts';
 import { ON_THE_PAGE } from './figures.ts';
+import script from './helps.worker.ts?worker&url';
 import { type HelpsAnswer, type HelpsPart, helpsAnswers, type PaceOfGame } from './helps-work.ts';
 import { inSlices } from './in-slices.ts';
 
@@ -68,7 +71,9 @@ const SLICE = 5;
 /** In the order in which they are answered. */
 const PARTS: readonly HelpsPart[] = ['pace', 'helps'];
 const wanted = new Set<HelpsPart>();
-let worker: Worker | undefined;
+holdScript(script);
+
+let helper: Helper<HelpsQuestion | undefined, HelpsReply> | undefined;
 let isStarted = false;
 let ticket = 0;
 let asked: HelpsQuestion | undefined;
@@ -89,7 +94,7 @@ export function lookAt(part: HelpsPart): () => void {
 function start(): void {
   if (isStarted) return;
   isStarted = true;
-  worker = startWorker();
+  helper = startWorker();
   useGame.subscribe(({ game, provenance }, before) => {
     const isSame = isOfGame({ game: before.game, value: undefined }, game);
     if (provenance.id !== before.provenance.id) {
@@ -100,18 +105,15 @@ function start(): void {
   });
 }
 
-function startWorker(): Worker | undefined {
-  try {
-    const own = new Worker(new URL('./helps.worker.ts', import.meta.url), { type: 'module' });
-    own.onmessage = ({ data }: MessageEvent<HelpsReply>) => hear(data);
-    own.onerror = () => {
-      worker = undefined;
-      if (asked) put(asked);
-    };
-    return own;
-  } catch {
-    return undefined;
-  }
+function startWorker(): typeof helper {
+  const own = startHelper<HelpsQuestion | undefined, HelpsReply>(script);
+  if (!own) return undefined;
+  own.hear = hear;
+  own.lost = () => {
+    helper = undefined;
+    if (asked) put(asked);
+  };
+  return own;
 }
 
 function stop(): void {
@@ -120,7 +122,7 @@ function stop(): void {
   if (!asked) return;
   asked = undefined;
   stopPage();
-  worker?.postMessage(undefined);
+  helper?.put(undefined);
 }
 
 function ask(): void {
@@ -139,8 +141,8 @@ function ask(): void {
 }
 
 function put(question: HelpsQuestion): void {
-  if (worker) {
-    worker.postMessage(question);
+  if (helper) {
+    helper.put(question);
     return;
   }
   const { game, parts } = question;

@@ -1,5 +1,6 @@
 /** Works out what helps for the newest game that it was asked about, in slices, so that a newer question is seen at once. */
 import { RUNS } from '../../src/engine/simulation/batch.ts';
+import { HERE } from '../parts/here.ts';
 import type { HelpsQuestion, HelpsReply } from './helping.ts';
 import { helpsAnswers } from './helps-work.ts';
 import { inSlices } from './in-slices.ts';
@@ -19,3 +20,5 @@ self.onmessage = ({ data }: MessageEvent<HelpsQuestion | undefined>) => {
     length: SLICE,
   });
 };
+
+self.postMessage(HERE);

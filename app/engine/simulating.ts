@@ -6,12 +6,14 @@ import { type Clock, clockOf } from '../../src/engine/simulation/clock.ts';
 import { isLateFinding } from '../../src/findings/timed/index.ts';
 import type { TimedFinding } from '../../src/findings/timed/timed-finding.ts';
 import type { Game } from '../../src/game/model.ts';
+import { startHelper } from '../parts/helper.ts';
 import { currentAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
 import { type FiguresAnswer, figuresOf, ON_THE_PAGE } from './figures.ts';
 import { inSlices } from './in-slices.ts';
 import { sameClock } from './same-clock.ts';
 import { NOTHING_SIMULATED, useSimulated } from './simulation.ts';
+import script from './simulation.worker.ts?worker&url';
 
 export interface SimulationQuestion {
   readonly ticket: number;
@@ -27,14 +29,6 @@ export interface SimulationAnswer {
 /** Of the page, which also has frames to draw. */
 const SLICE = 5;
 
-function startWorker(): Worker | undefined {
-  try {
-    return new Worker(new URL('./simulation.worker.ts', import.meta.url), { type: 'module' });
-  } catch {
-    return undefined;
-  }
-}
-
 /** What a later edit has not taken away. */
 function stillThere(findings: readonly TimedFinding[], { nodes }: Game): readonly TimedFinding[] {
   return findings.filter((finding) => finding.nodes.every((id) => nodes.has(id)));
@@ -42,7 +36,7 @@ function stillThere(findings: readonly TimedFinding[], { nodes }: Game): readonl
 
 /** Starts asking; called once. */
 export function startSimulating(): void {
-  let worker = startWorker();
+  let helper = startHelper<SimulationQuestion | undefined, SimulationAnswer>(script);
   let ticket = 0;
   let asked: Clock | undefined;
   /** Of the game last asked about. */
@@ -65,7 +59,7 @@ export function startSimulating(): void {
   };
   const put = (clock: Clock) => {
     stopPage();
-    if (worker) return worker.postMessage({ ticket, clock } satisfies SimulationQuestion);
+    if (helper) return helper.put({ ticket, clock });
     const own = ticket;
     stopPage = inSlices(figuresOf(clock, ON_THE_PAGE), {
       hear: (answer) => own === ticket && hear(answer),
@@ -78,7 +72,7 @@ export function startSimulating(): void {
     ticket += 1;
     asked = undefined;
     stopPage();
-    worker?.postMessage(undefined);
+    helper?.put(undefined);
     useSimulated.setState(NOTHING_SIMULATED);
   };
   const consider = () => {
@@ -96,12 +90,12 @@ export function startSimulating(): void {
     put(clock);
   };
 
-  if (worker) {
-    worker.onmessage = ({ data }: MessageEvent<SimulationAnswer>) => {
-      if (data.ticket === ticket) hear(data.answer);
+  if (helper) {
+    helper.hear = (told) => {
+      if (told.ticket === ticket) hear(told.answer);
     };
-    worker.onerror = () => {
-      worker = undefined;
+    helper.lost = () => {
+      helper = undefined;
       if (asked) put(asked);
     };
   }

@@ -1,4 +1,5 @@
 /** Simulates the newest game that it was asked about, in slices, so that a newer question is seen at once. */
+import { HERE } from '../parts/here.ts';
 import { figuresOf, IN_A_WORKER } from './figures.ts';
 import { inSlices } from './in-slices.ts';
 import type { SimulationAnswer, SimulationQuestion } from './simulating.ts';
@@ -18,3 +19,5 @@ self.onmessage = ({ data }: MessageEvent<SimulationQuestion | undefined>) => {
     length: SLICE,
   });
 };
+
+self.postMessage(HERE);

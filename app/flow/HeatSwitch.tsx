@@ -1,19 +1,20 @@
 /** Turns 'where the time goes' on and off. The legend is loaded with it. */
-import { lazy, Suspense } from 'react';
 import { HEAT } from '../../src/words/canvas.ts';
+import { PartView } from '../parts/PartView.tsx';
+import { part } from '../parts/part.ts';
 import { useView } from '../store/view.ts';
 import type { HeatShown } from './heat.ts';
 
-const HeatLegend = lazy(() => import('./HeatLegend.tsx'));
+const HEAT_LEGEND = part(() => import('./HeatLegend.tsx'));
 
 /** `shown`: undefined while nothing is known. */
 export function HeatSwitch({ shown }: { shown: HeatShown | undefined }) {
   const on = useView((state) => state.heat);
   if (on) {
     return (
-      <Suspense>
-        <HeatLegend shown={shown} />
-      </Suspense>
+      <PartView of={HEAT_LEGEND} onLost={() => useView.getState().setHeat(false)}>
+        {({ default: HeatLegend }) => <HeatLegend shown={shown} />}
+      </PartView>
     );
   }
   return (

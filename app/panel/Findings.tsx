@@ -1,12 +1,14 @@
 /** What stops the game, or what is worth a look: a heading that counts, and a card for each. */
-import { lazy, Suspense, useId } from 'react';
+import { useId } from 'react';
 import type { Finding, Level } from '../../src/findings/finding.ts';
 import { identityOf } from '../../src/findings/finding.ts';
 import type { TimedFinding } from '../../src/findings/timed/timed-finding.ts';
 import { PANEL } from '../../src/words/screen.ts';
+import { PartView } from '../parts/PartView.tsx';
+import { part } from '../parts/part.ts';
 import { FindingCard } from './FindingCard.tsx';
 
-const TimedFindingCard = lazy(() => import('./TimedFindingCard.tsx'));
+const TIMED_CARD = part(() => import('./TimedFindingCard.tsx'));
 
 interface Props {
   readonly level: Level;
@@ -32,11 +34,13 @@ export function Findings({ level, findings, timed = [] }: Props) {
         {these.map((finding) => (
           <FindingCard key={identityOf(finding)} finding={finding} />
         ))}
-        <Suspense>
-          {timed.map((finding) => (
-            <TimedFindingCard key={identityOf(finding)} finding={finding} />
-          ))}
-        </Suspense>
+        {timed.length > 0 && (
+          <PartView of={TIMED_CARD} silent>
+            {({ default: TimedFindingCard }) =>
+              timed.map((finding) => <TimedFindingCard key={identityOf(finding)} finding={finding} />)
+            }
+          </PartView>
+        )}
       </ul>
     </section>
   );

@@ -1,12 +1,13 @@
 /** With nothing selected: what stops the game, what is worth a look, how long it takes, the order of play. */
-import { lazy, Suspense } from 'react';
 import { PANEL } from '../../src/words/screen.ts';
 import { useSimulation } from '../engine/simulation.ts';
+import { PartView } from '../parts/PartView.tsx';
+import { part } from '../parts/part.ts';
 import { useAssessment } from '../store/assessment.ts';
 import { Findings } from './Findings.tsx';
 import { OrderOfPlay } from './OrderOfPlay.tsx';
 
-const LessonTime = lazy(() => import('./LessonTime.tsx'));
+const LESSON_TIME = part(() => import('./LessonTime.tsx'));
 
 export function Overview() {
   const { game, findings, measures } = useAssessment();
@@ -21,9 +22,7 @@ export function Overview() {
           <Findings level="look" findings={findings} timed={timed} />
           {measures.solvable && (
             <div className="panel-section panel-time">
-              <Suspense>
-                <LessonTime />
-              </Suspense>
+              <PartView of={LESSON_TIME}>{({ default: LessonTime }) => <LessonTime />}</PartView>
             </div>
           )}
           <OrderOfPlay />

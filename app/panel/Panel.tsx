@@ -2,8 +2,10 @@
  * The right side of the page: what is true of the game, the form of what is selected, or what falls without what is lifted.
  * On a small screen it lies over the map and is called by a tab.
  */
-import { lazy, Suspense, useEffect, useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { PAGE, PANEL } from '../../src/words/screen.ts';
+import { PartView } from '../parts/PartView.tsx';
+import { part } from '../parts/part.ts';
 import { Sign } from '../shell/signs.tsx';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
@@ -11,8 +13,8 @@ import { Overview } from './Overview.tsx';
 import { usePanel } from './topics.ts';
 import './panel.css';
 
-const LiftPanel = lazy(() => import('./LiftPanel.tsx'));
-const Inspector = lazy(() => import('../inspect/Inspector.tsx'));
+const LIFT_PANEL = part(() => import('./LiftPanel.tsx'));
+const INSPECTOR = part(() => import('../inspect/Inspector.tsx'));
 
 export function Panel() {
   const lifted = useView((view) => view.lifted);
@@ -42,13 +44,11 @@ export function Panel() {
         aria-label={PAGE.panel}
       >
         {lifted !== undefined ? (
-          <Suspense>
-            <LiftPanel key={lifted} lifted={lifted} />
-          </Suspense>
+          <PartView of={LIFT_PANEL}>
+            {({ default: LiftPanel }) => <LiftPanel key={lifted} lifted={lifted} />}
+          </PartView>
         ) : selected ? (
-          <Suspense>
-            <Inspector />
-          </Suspense>
+          <PartView of={INSPECTOR}>{({ default: Inspector }) => <Inspector />}</PartView>
         ) : (
           <Overview />
         )}

@@ -10,6 +10,7 @@ import nextItalic from '@fontsource-variable/atkinson-hyperlegible-next/files/at
 import next from '@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-wght-normal.woff2?url';
 import type { Drawing, TextMark } from '../../src/sheets/drawing.ts';
 import { FAMILIES, WEIGHTS } from '../../src/sheets/svg.ts';
+import { ahead } from '../parts/ahead.ts';
 
 interface Face {
   readonly family: keyof typeof FAMILIES;
@@ -34,21 +35,33 @@ export const FACES: readonly Face[] = [
 
 const ALL_WEIGHTS = '200 800';
 
-/** Makes the italic known to the page; it is fetched when a text asks for it. */
+const italics = new Set<FontFace>();
+
+/** Makes the italic known to the page; it is fetched when a text asks for it. Faces that could not be fetched are made known anew. */
 function addItalic(): void {
+  if (italics.size > 0 && ![...italics].some(({ status }) => status === 'error')) return;
+  for (const face of italics) document.fonts.delete(face);
+  italics.clear();
   for (const { family, italic, address, range } of FACES) {
     if (!italic) continue;
     const source = `url("${new URL(address, document.baseURI).href}")`;
-    document.fonts.add(
-      new FontFace(FAMILIES[family], source, { style: 'italic', weight: ALL_WEIGHTS, unicodeRange: range }),
-    );
+    const face = new FontFace(FAMILIES[family], source, {
+      style: 'italic',
+      weight: ALL_WEIGHTS,
+      unicodeRange: range,
+    });
+    italics.add(face);
+    document.fonts.add(face);
   }
 }
 
-let italicAdded = false;
-
 /** As the shorthand of CSS has it. */
-export function fontOf({ family, italic, weight, size }: TextMark): string {
+export function fontOf({
+  family,
+  italic,
+  weight,
+  size,
+}: Pick<TextMark, 'family' | 'italic' | 'weight' | 'size'>): string {
   const fallback = family === 'codes' ? 'monospace' : 'sans-serif';
   return `${italic ? 'italic ' : ''}${WEIGHTS[weight]} ${size}px "${FAMILIES[family]}", ${fallback}`;
 }
@@ -73,8 +86,7 @@ function fontsOf(pages: readonly Drawing[]): ReadonlyMap<string, string> {
 
 /** Fetches every face that the pages need, also of those that are not in view. A face that cannot be had is replaced by the browser. */
 export async function loadFaces(pages: readonly Drawing[]): Promise<void> {
-  if (!italicAdded) addItalic();
-  italicAdded = true;
+  addItalic();
   await Promise.allSettled(Array.from(fontsOf(pages), ([font, signs]) => document.fonts.load(font, signs)));
 }
 
@@ -96,14 +108,44 @@ function needed({ family, italic, range }: Face, pages: readonly Drawing[]): boo
   );
 }
 
-async function asData(address: string): Promise<string> {
+/** Faces cannot be fetched: no picture can have them in it. */
+export class FacesLost extends Error {}
+
+const held = new Map<string, Promise<string>>();
+
+async function fetched(address: string): Promise<string> {
   const response = await fetch(address);
   if (!response.ok) throw new Error(`${address}: ${response.status}`);
   const bytes = new Uint8Array(await response.arrayBuffer());
   return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
 }
 
-/** Rules of a style sheet that hold the faces themselves, only those that the pages need. Fails when one cannot be fetched. */
+/** Each is fetched once; one that could not be is asked for again. */
+async function asData(address: string): Promise<string> {
+  const data = held.get(address) ?? fetched(address);
+  held.set(address, data);
+  try {
+    return await data;
+  } catch (error) {
+    held.delete(address);
+    throw new FacesLost(address, { cause: error });
+  }
+}
+
+/** For the page and for the pictures, so that both are there when the connection is not. */
+async function holdFaces(): Promise<boolean> {
+  addItalic();
+  const fonts = FACES.map(({ family, italic }) => fontOf({ family, italic, weight: 'regular', size: 16 }));
+  const all = await Promise.allSettled([
+    ...FACES.map(({ address }) => asData(address)),
+    ...fonts.map((font) => document.fonts.load(font, 'AŁ')),
+  ]);
+  return all.every(({ status }) => status === 'fulfilled');
+}
+
+ahead(holdFaces);
+
+/** Rules of a style sheet that hold the faces themselves, only those that the pages need. Fails with FacesLost when one cannot be fetched. */
 export async function embeddedFaces(pages: readonly Drawing[]): Promise<string> {
   const rules = FACES.filter((face) => needed(face, pages)).map(
     async ({ family, italic, address, range }) =>

@@ -2,29 +2,26 @@
  * Lays pages out in a worker and tells of each better result. Each question has a worker of its own, so that stopping is ending it.
  * Where workers are refused the page does it, one step at a time.
  */
+import { type Helper, startHelper } from '../parts/helper.ts';
+import { holdScript } from '../parts/hold-script.ts';
 import { answers, failure, type PagesAnswer, type PagesQuestion } from './answers.ts';
+import script from './lay-out.worker.ts?worker&url';
 
 type Hear = (answer: PagesAnswer) => void;
 
-/** Started before it is asked; its first question is its only one. */
-let ready: Worker | undefined;
+holdScript(script);
 
-function startWorker(): Worker | undefined {
-  try {
-    return new Worker(new URL('./lay-out.worker.ts', import.meta.url), { type: 'module' });
-  } catch {
-    return undefined;
-  }
-}
+/** Started before it is asked; its first question is its only one. */
+let ready: Helper<PagesQuestion, PagesAnswer> | undefined;
 
 /** Has a worker read its script by the time the first pages are wanted. */
 export function prepareLayingOut(): void {
-  const worker = ready ?? startWorker();
-  ready = worker;
-  if (!worker) return;
+  const helper = ready ?? startHelper<PagesQuestion, PagesAnswer>(script);
+  ready = helper;
+  if (!helper) return;
   // Whoever asks next starts another, and hears of it when that fails too.
-  worker.onerror = () => {
-    if (ready === worker) ready = undefined;
+  helper.lost = () => {
+    if (ready === helper) ready = undefined;
   };
 }
 
@@ -52,23 +49,17 @@ function onThePage(question: PagesQuestion, hear: Hear): () => void {
 
 /** Returns what stops it; nothing is heard afterwards, not even what a worker had already sent. */
 export function layOutPages(question: PagesQuestion, hear: Hear): () => void {
-  const worker = ready ?? startWorker();
+  const helper = ready ?? startHelper<PagesQuestion, PagesAnswer>(script);
   ready = undefined;
-  if (!worker) return onThePage(question, hear);
-  const end = () => {
-    worker.onmessage = null;
-    worker.onerror = null;
-    worker.terminate();
+  if (!helper) return onThePage(question, hear);
+  let stop = helper.end;
+  helper.hear = (answer) => {
+    if ('failed' in answer || answer.final) helper.end();
+    hear(answer);
   };
-  let stop = end;
-  worker.onmessage = ({ data }: MessageEvent<PagesAnswer>) => {
-    if ('failed' in data || data.final) end();
-    hear(data);
-  };
-  worker.onerror = () => {
-    end();
+  helper.lost = () => {
     stop = onThePage(question, hear);
   };
-  worker.postMessage(question);
+  helper.put(question);
   return () => stop();
 }

@@ -1,4 +1,5 @@
 /** Lays pages out for one question. The first result is told at once, later ones not more often than the eye can follow, the final one always. */
+import { HERE } from '../parts/here.ts';
 import { answers, failure, type PagesAnswer, type PagesQuestion } from './answers.ts';
 
 const LEAST_BETWEEN = 400;
@@ -17,3 +18,5 @@ self.onmessage = ({ data }: MessageEvent<PagesQuestion>) => {
     self.postMessage(failure(error) satisfies PagesAnswer);
   }
 };
+
+self.postMessage(HERE);

@@ -6,7 +6,7 @@ import type { SheetOptions } from '../../src/sheets/sheet.ts';
 import { sizeOfPages, svgOfPages } from '../../src/sheets/svg.ts';
 import { MAP_FILE, PICTURE_PROBLEMS, printedAt } from '../../src/words/print.ts';
 import { download } from '../keep/download.ts';
-import { embeddedFaces, loadFaces } from './faces.ts';
+import { embeddedFaces, FacesLost, loadFaces } from './faces.ts';
 import { layOutPages } from './lay-out.ts';
 import { naturalWidth } from './natural-width.ts';
 import textRules from './sheet-text.css?raw';
@@ -93,6 +93,7 @@ export async function saveMap(
     return undefined;
   } catch (error) {
     if (signal.aborted) return undefined;
+    if (error instanceof FacesLost) return PICTURE_PROBLEMS.noFaces;
     return error instanceof PictureProblem ? error.message : PICTURE_PROBLEMS.failed;
   }
 }

@@ -1,11 +1,12 @@
 /**
  * News of what has just been done, until something else is: what went with a box that was removed, with the way back; how
- * tidying goes. It stands after the verdict, which keeps its answer and what is worth a look.
+ * tidying goes; what could not be had. It stands after the verdict, which keeps its answer and what is worth a look.
  */
 import { TIDYING } from '../../src/words/screen-commands.ts';
 import type { Sentence } from '../../src/words/sentence.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { useRemovalNews } from '../commands/removed.ts';
+import { useTroubleNews } from '../parts/trouble.ts';
 import { useGame } from '../store/game.ts';
 import { useTidying } from '../store/tidying.ts';
 import { SentenceText } from './SentenceText.tsx';
@@ -21,6 +22,8 @@ function useTidyNews(): Sentence {
 export function useHeadNews(): Sentence {
   const removal = useRemovalNews();
   const tidying = useTidyNews();
+  const trouble = useTroubleNews();
+  if (trouble !== undefined) return [trouble];
   return tidying.length > 0 ? tidying : removal;
 }
 

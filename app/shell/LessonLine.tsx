@@ -1,10 +1,12 @@
 /** For whom the game is and how long the lesson lasts, in a line that opens the form of the lesson. */
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { lessonOf, sharesAnything } from '../../src/game/defaults.ts';
 import { LESSON_OPEN, lessonLine } from '../../src/words/screen.ts';
+import { PartView } from '../parts/PartView.tsx';
+import { part } from '../parts/part.ts';
 import { useGame } from '../store/game.ts';
 
-const LessonForm = lazy(() => import('./LessonForm.tsx'));
+const LESSON_FORM = part(() => import('./LessonForm.tsx'));
 
 export function LessonLine() {
   const game = useGame((state) => state.game);
@@ -18,9 +20,9 @@ export function LessonLine() {
         {time}
       </button>
       {open && (
-        <Suspense>
-          <LessonForm onClose={() => setOpen(false)} />
-        </Suspense>
+        <PartView of={LESSON_FORM} onLost={() => setOpen(false)}>
+          {({ default: LessonForm }) => <LessonForm onClose={() => setOpen(false)} />}
+        </PartView>
       )}
     </>
   );

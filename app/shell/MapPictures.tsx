@@ -1,8 +1,13 @@
 /** The map as a picture, to show or to mail. What makes it is loaded when it is asked for. */
 import { useState } from 'react';
+import { PARTS } from '../../src/words/parts.ts';
 import { MAP_PICTURES } from '../../src/words/print-command.ts';
+import { part } from '../parts/part.ts';
 import type { PictureFormat } from '../print/map-file.ts';
 import { useGame } from '../store/game.ts';
+
+const MAP_FILE = part(() => import('../print/map-file.ts'));
+const OPTIONS = part(() => import('../print/options.ts'));
 
 export function MapPictures({ close }: { close: () => void }) {
   const filled = useGame(({ game }) => game.nodes.size > 0);
@@ -11,11 +16,12 @@ export function MapPictures({ close }: { close: () => void }) {
 
   const save = async (format: PictureFormat) => {
     setMaking(true);
-    const [{ saveMap }, { rememberedOptions }] = await Promise.all([
-      import('../print/map-file.ts'),
-      import('../print/options.ts'),
-    ]);
-    const why = await saveMap(format, useGame.getState().game, rememberedOptions());
+    const [file, options] = await Promise.all([MAP_FILE.load(), OPTIONS.load()]);
+    // Said here: the menu lies over the head.
+    const why =
+      file && options
+        ? await file.saveMap(format, useGame.getState().game, options.rememberedOptions())
+        : PARTS.lost;
     setMaking(false);
     setProblem(why);
     if (why === undefined) close();

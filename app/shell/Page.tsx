@@ -1,5 +1,5 @@
 /** The whole page: head, things to drag, the map, the panel. */
-import { lazy, Suspense, useEffect } from 'react';
+import { useEffect } from 'react';
 import { PRINT_HINT } from '../../src/words/print-command.ts';
 import { PAGE } from '../../src/words/screen.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
@@ -9,7 +9,9 @@ import { listenToKeys } from '../commands/keyboard.ts';
 import { FlowCanvas } from '../flow/FlowCanvas.tsx';
 import { BeginHere, FileDrop, KeepNews } from '../keep/index.ts';
 import { Panel } from '../panel/Panel.tsx';
-import { usePrint } from '../print/open.ts';
+import { PartView } from '../parts/PartView.tsx';
+import { part } from '../parts/part.ts';
+import { closePrint, usePrint } from '../print/open.ts';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
 import { EmptyMat } from './EmptyMat.tsx';
@@ -17,9 +19,9 @@ import { Head } from './Head.tsx';
 import { Palette } from './Palette.tsx';
 import './page.css';
 
-const KeyList = lazy(() => import('../commands/KeyList.tsx'));
-const PlayThrough = lazy(() => import('../play/PlayThrough.tsx'));
-const PrintPreview = lazy(() => import('../print/PrintPreview.tsx'));
+const KEY_LIST = part(() => import('../commands/KeyList.tsx'));
+const PLAY_THROUGH = part(() => import('../play/PlayThrough.tsx'));
+const PRINT_PREVIEW = part(() => import('../print/PrintPreview.tsx'));
 
 export function Page() {
   const title = useGame((state) => state.game.head.title ?? '');
@@ -52,21 +54,21 @@ export function Page() {
         <EmptyMat />
       </main>
       {playShown && (
-        <Suspense>
-          <PlayThrough />
-        </Suspense>
+        <PartView of={PLAY_THROUGH} onLost={() => useView.getState().setPlay(false)}>
+          {({ default: PlayThrough }) => <PlayThrough />}
+        </PartView>
       )}
       <Panel />
       <FileDrop />
       {keysShown && (
-        <Suspense>
-          <KeyList />
-        </Suspense>
+        <PartView of={KEY_LIST} onLost={() => useKeyList.setState({ open: false })}>
+          {({ default: KeyList }) => <KeyList />}
+        </PartView>
       )}
       {printShown && (
-        <Suspense>
-          <PrintPreview />
-        </Suspense>
+        <PartView of={PRINT_PREVIEW} onLost={closePrint}>
+          {({ default: PrintPreview }) => <PrintPreview />}
+        </PartView>
       )}
       <p className="page-on-paper">{PRINT_HINT}</p>
     </div>

@@ -1,25 +1,21 @@
-/** The answer to what is lifted, in the form of a verdict. Its words are loaded when something is lifted for the first time. */
-import { useEffect, useMemo } from 'react';
-import { create } from 'zustand';
+/** The answer to what is lifted, in the form of a verdict. Its words are a part that is loaded when something is lifted for the first time. */
+import { useEffect, useMemo, useSyncExternalStore } from 'react';
 import type { NodeId } from '../../src/game/model.ts';
-import type { LiftAnswer, liftAnswer } from '../../src/words/lift.ts';
+import type { LiftAnswer } from '../../src/words/lift.ts';
+import { part } from '../parts/part.ts';
 import type { Assessment } from '../store/assessment.ts';
 
-const useWords = create<{ readonly answer: typeof liftAnswer | undefined }>()(() => ({ answer: undefined }));
+const LIFT = part(() => import('../../src/words/lift.ts'));
 
 /** Undefined while nothing is lifted, and until the words are there. */
 export function useLiftAnswer(assessment: Assessment, lifted: NodeId | undefined): LiftAnswer | undefined {
-  const answer = useWords((state) => state.answer);
-  const isWanted = lifted !== undefined && !answer;
+  const words = useSyncExternalStore(LIFT.whenThere, LIFT.now);
+  const isWanted = lifted !== undefined && !words;
   useEffect(() => {
-    if (isWanted) {
-      void import('../../src/words/lift.ts').then(({ liftAnswer }) =>
-        useWords.setState({ answer: liftAnswer }),
-      );
-    }
+    if (isWanted) void LIFT.load();
   }, [isWanted]);
   return useMemo(
-    () => (lifted === undefined ? undefined : answer?.(assessment, lifted)),
-    [answer, assessment, lifted],
+    () => (lifted === undefined ? undefined : words?.liftAnswer(assessment, lifted)),
+    [words, assessment, lifted],
   );
 }

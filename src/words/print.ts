@@ -53,6 +53,8 @@ export const PICTURE_PROBLEMS = {
   tooLarge: (pages: number) =>
     `The map has ${count(pages, 'page')}, too many for one PNG. SVG holds them all.`,
   failed: 'This browser could not make the picture. SVG may work, or print to a PDF.',
+  noFaces:
+    'The typefaces for the picture could not be loaded: the connection is gone. The game is safe. Try again when the connection is back.',
   notLaidOut: 'The map could not be laid out, so there is no picture of it.',
 };
 

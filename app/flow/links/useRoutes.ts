@@ -9,9 +9,11 @@ import type { MapLayout, Route } from '../../../src/map/layout.ts';
 import { shownAs } from '../../../src/map/layout.ts';
 import { receiveRoutes, type SentRoutes } from '../../../src/map/route/sent.ts';
 import { routes as routesOf, unrouted } from '../../../src/map/route.ts';
+import { type Helper, startHelper } from '../../parts/helper.ts';
 import { useTidying } from '../../store/tidying.ts';
 import { matRects } from '../geometry.ts';
 import { elbow } from './elbow.ts';
+import script from './routes.worker.ts?worker&url';
 
 export type Routes = ReadonlyMap<LinkId, Route>;
 
@@ -25,20 +27,22 @@ const FOUND_ON_THE_PAGE = 400;
 
 const useFound = create<{ readonly routes: Routes | undefined }>()(() => ({ routes: undefined }));
 
-let worker: Worker | undefined;
+let helper: Helper<RoutesQuestion, SentRoutes | undefined> | undefined;
 let isAsked = false;
 
-function startWorker(): Worker | undefined {
-  try {
-    const started = new Worker(new URL('./routes.worker.ts', import.meta.url), { type: 'module' });
-    started.onmessage = ({ data }: MessageEvent<SentRoutes | undefined>) => {
-      isAsked = false;
-      if (data) useFound.setState({ routes: receiveRoutes(data) });
-    };
-    return started;
-  } catch {
-    return undefined;
-  }
+function start(): typeof helper {
+  const started = startHelper<RoutesQuestion, SentRoutes | undefined>(script);
+  if (!started) return undefined;
+  started.hear = (sent) => {
+    isAsked = false;
+    if (sent) useFound.setState({ routes: receiveRoutes(sent) });
+  };
+  // The next layout starts another.
+  started.lost = () => {
+    isAsked = false;
+    helper = undefined;
+  };
+  return started;
 }
 
 /**
@@ -47,10 +51,10 @@ function startWorker(): Worker | undefined {
  */
 function ask(question: RoutesQuestion, known: Routes | undefined): void {
   if (isAsked || known !== useFound.getState().routes) return;
-  worker ??= startWorker();
-  if (!worker) return;
+  helper ??= start();
+  if (!helper) return;
   isAsked = true;
-  worker.postMessage(question);
+  helper.put(question);
 }
 
 /** Each arrow by itself, whatever stands in its way. */

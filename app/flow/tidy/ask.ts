@@ -1,30 +1,32 @@
 /** Puts the question to a worker; where a browser, or a school's rules for it, refuse workers, the page answers it in slices. */
+import { type Helper, startHelper } from '../../parts/helper.ts';
+import { holdScript } from '../../parts/hold-script.ts';
+import script from './tidy.worker.ts?worker&url';
 import { type TidyAnswer, type TidyQuestion, tidyAnswers } from './work.ts';
 
 type Hear = (answer: TidyAnswer) => void;
 
 /** Waits for its next question. */
-let idle: Worker | undefined;
+let idle: Helper<TidyQuestion, TidyAnswer> | undefined;
 /** One has failed, so no other is tried. */
 let isRefused = false;
 
-function startWorker(): Worker | undefined {
+holdScript(script);
+
+function start(): Helper<TidyQuestion, TidyAnswer> | undefined {
   if (isRefused) return undefined;
-  try {
-    const worker = new Worker(new URL('./tidy.worker.ts', import.meta.url), { type: 'module' });
-    worker.onerror = () => {
-      isRefused = true;
-      if (idle === worker) idle = undefined;
-    };
-    return worker;
-  } catch {
-    return undefined;
-  }
+  const helper = startHelper<TidyQuestion, TidyAnswer>(script);
+  if (!helper) return undefined;
+  helper.lost = () => {
+    isRefused = true;
+    if (idle === helper) idle = undefined;
+  };
+  return helper;
 }
 
 /** Starts the worker before it is asked. */
 export function prepare(): void {
-  idle ??= startWorker();
+  idle ??= start();
 }
 
 function askPage(question: TidyQuestion, hear: Hear): () => void {
@@ -42,22 +44,22 @@ function askPage(question: TidyQuestion, hear: Hear): () => void {
 
 /** Answers come until the final one, or until what is returned is called. */
 export function ask(question: TidyQuestion, hear: Hear): () => void {
-  const worker = idle ?? startWorker();
+  const helper = idle ?? start();
   idle = undefined;
-  if (!worker) return askPage(question, hear);
-  let stop = () => worker.terminate();
-  worker.onmessage = ({ data }: MessageEvent<TidyAnswer>) => {
-    if (data.final) {
-      idle = worker;
+  if (!helper) return askPage(question, hear);
+  let stop = helper.end;
+  helper.hear = (answer) => {
+    if (answer.final) {
+      idle = helper;
       stop = () => undefined;
     }
-    hear(data);
+    hear(answer);
   };
-  worker.onerror = () => {
+  helper.lost = () => {
     isRefused = true;
-    worker.terminate();
-    stop = askPage(question, hear);
+    if (idle === helper) idle = undefined;
+    else stop = askPage(question, hear);
   };
-  worker.postMessage(question);
+  helper.put(question);
   return () => stop();
 }

@@ -3,6 +3,7 @@ import { type Game, type NodeId, parentOf } from '../../../src/game/model.ts';
 import { PLACED_ON_READING } from '../../keep/reading.ts';
 import { useGame } from '../../store/game.ts';
 import { useTidying } from '../../store/tidying.ts';
+import { TIDY_UP } from './parts.ts';
 
 /** Milliseconds of rest after an edit before it is begun again. */
 const REST = 500;
@@ -24,9 +25,11 @@ function unplaced(game: Game): { readonly ids: ReadonlySet<NodeId>; readonly all
 export function startPlacing(): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const begin = async () => {
-    const { placeUnplaced } = await import('./tidy-up.ts');
+    // Where it cannot be had, the next edit tries again.
+    const tidying = await TIDY_UP.load();
+    if (!tidying) return;
     const { ids, all } = unplaced(useGame.getState().game);
-    if (ids.size > 0 && !useTidying.getState().work) placeUnplaced(all ? undefined : ids);
+    if (ids.size > 0 && !useTidying.getState().work) tidying.placeUnplaced(all ? undefined : ids);
   };
   const consider = (rest: number) => {
     clearTimeout(timer);

@@ -9,6 +9,7 @@ class Asked {
   static all: Asked[] = [];
   onmessage: ((event: { readonly data: SimulationAnswer }) => void) | undefined;
   onerror: (() => void) | undefined;
+  terminate = () => undefined;
   questions: (SimulationQuestion | undefined)[] = [];
 
   constructor() {
