@@ -11,7 +11,7 @@ import { BeginHere, FileDrop, KeepNews } from '../keep/index.ts';
 import { Panel } from '../panel/Panel.tsx';
 import { PartView } from '../parts/PartView.tsx';
 import { part } from '../parts/part.ts';
-import { closePrint, usePrint } from '../print/open.ts';
+import { closePrint, PRINT_PREVIEW, usePrint } from '../print/open.ts';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
 import { EmptyMat } from './EmptyMat.tsx';
@@ -21,7 +21,6 @@ import './page.css';
 
 const KEY_LIST = part(() => import('../commands/KeyList.tsx'));
 const PLAY_THROUGH = part(() => import('../play/PlayThrough.tsx'));
-const PRINT_PREVIEW = part(() => import('../print/PrintPreview.tsx'));
 
 export function Page() {
   const title = useGame((state) => state.game.head.title ?? '');
