@@ -203,6 +203,35 @@ test('a puzzle gives what it hands over, and is needed for what lies somewhere',
   ]);
 });
 
+test('three puzzles or more at one end are told by their numbers, with the page of each', () => {
+  const ids = ['a', 'b', 'c', 'd'];
+  const game = gameOf(
+    [
+      ...ids.map((id) => ({ id, kind: 'puzzle' as const, name: `First ${id}` })),
+      { id: 'sum', kind: 'puzzle', name: 'Sum' },
+    ],
+    ids.map((id) => `${id}>sum`),
+  );
+  const { facts } = content(game);
+  const said = (others: readonly string[]) => {
+    const told = others.map(
+      (other): Told => ({
+        link: `${other}>sum`,
+        other,
+        otherEnd: 'from',
+        ...(other === 'b' && { elsewhere: { page: 2 } }),
+      }),
+    );
+    const references = barFigure(facts, 'sum', 9, 400, told)
+      .marks.filter(isText)
+      .filter(({ role }) => role === 'reference');
+    for (const { links = [] } of references) expect(links.length).toBeGreaterThan(0);
+    return references.map(({ text }) => text);
+  };
+  expect(said(['c', 'a', 'b'])).toEqual(['from 1, 2 (page 2), 3']);
+  expect(said(['a', 'b'])).toEqual(['from 1', 'from 2 (page 2)']);
+});
+
 test('a code of eight symbols stays whole in the narrowest bar; one of sixty is broken and not cut', () => {
   const code = '1234567890'.repeat(6);
   for (const answer of ['GLOBETRO', code]) {

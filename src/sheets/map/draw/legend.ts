@@ -57,7 +57,7 @@ export function legendUses(marks: readonly Mark[]): Uses {
       hasTicks ||= mark.role === 'tick';
     } else if (mark.mark === 'line') {
       hasHasps ||= mark.role === 'hasp';
-    } else if (told === 0 && mark.mark === 'text' && mark.role === 'reference') {
+    } else if (told === 0 && mark.mark === 'text' && mark.role === 'reference' && !mark.italic) {
       told = /^\d+$/.test(mark.text) ? Number(mark.text) : 0;
     }
   }

@@ -90,11 +90,39 @@ interface Telling {
   readonly told: readonly Told[];
 }
 
+/** So many puzzles at one end are told by their numbers alone: their names would make a bar as long as a column. */
+const MANY = 3;
+
+/** Puzzles before or after this one, in the order of play, where they are many; else none. */
+function manyPuzzles(facts: Facts, told: readonly Told[], end: Told['otherEnd']): readonly Told[] {
+  const puzzles = told.filter(
+    ({ other, otherEnd }) =>
+      otherEnd === end && facts.node(other)?.kind === 'puzzle' && facts.number(other) > 0,
+  );
+  if (puzzles.length < MANY) return [];
+  return puzzles.sort((a, b) => facts.number(a.other) - facts.number(b.other));
+}
+
+/** 'from 2 (page 1), 7, 12', 'needed for 20, 25 (page 2)'. */
+function manyTelling(facts: Facts, at: NodeId, many: readonly Told[]): string {
+  const sources = many.map((one) => {
+    const { verb, text } = sourceOf(facts, at, one);
+    return { verb: one.otherEnd === 'to' ? verbOf(facts, at, one.other) : verb, text };
+  });
+  return sourceList(sources).join(' ');
+}
+
 /** At a puzzle: '+ Spice chart, Price list (Notice board)', 'opens 11: Oven safe'. Things that lie together are told together. */
 function puzzleTellings(facts: Facts, at: NodeId, told: readonly Told[]): Telling[] {
   const groups: { readonly text: string | undefined; readonly told: Told[] }[] = [];
   const byHolder = new Map<string, Told[]>();
+  const [from, to] = [manyPuzzles(facts, told, 'from'), manyPuzzles(facts, told, 'to')];
   for (const one of told) {
+    const many = [from, to].find((all) => all.includes(one));
+    if (many) {
+      if (many[0] === one) groups.push({ text: manyTelling(facts, at, many), told: [...many] });
+      continue;
+    }
     const text = stepTelling(facts, at, one);
     const key = JSON.stringify([facts.holder(one.other), whereOf(one)]);
     const before = text === undefined ? byHolder.get(key) : undefined;

@@ -33,11 +33,21 @@ const FAR = 6;
 
 /** What is told among trays, and what will be when the map is cut: for bars alone, since there it takes the most room. */
 function likelyTold(content: MapContent, trays: readonly Tray[], uses: Uses): Tellings {
-  const told = new Map(toldAmongTrays(content, trays));
+  const barAt = new Map(content.bars.map((id, i) => [id, i]));
+  const told = new Map<NodeId, Told[]>();
+  for (const [at, all] of toldAmongTrays(content, trays)) {
+    const bar = barAt.get(at);
+    const isFar = ({ other }: Told) => Math.abs((barAt.get(other) ?? bar ?? 0) - (bar ?? 0)) > FAR;
+    told.set(
+      at,
+      bar === undefined
+        ? [...all]
+        : all.map((one) => (isFar(one) ? { ...one, elsewhere: { page: 99 } } : one)),
+    );
+  }
   const trayAt = new Map(
     trays.flatMap((tray, i) => [...nodesOf(tray)].map((id): [NodeId, number] => [id, i])),
   );
-  const barAt = new Map(content.bars.map((id, i) => [id, i]));
   const tell = (at: NodeId, link: LinkId, other: NodeId, otherEnd: 'from' | 'to') => {
     const bar = barAt.get(at);
     const users = uses.bars[trayAt.get(other) ?? -1];
