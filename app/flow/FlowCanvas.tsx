@@ -47,7 +47,7 @@ const NO_EDGES: [] = [];
 const SEVERAL = ['Shift', 'Meta', 'Control'];
 const NO_PROMOTION = { hideAttribution: true };
 
-/** @param children stand in the lower left corner */
+/** @param children stand first along the lower edge */
 export function FlowCanvas({ children }: { children?: React.ReactNode }) {
   return (
     <ReactFlowProvider>
@@ -157,11 +157,11 @@ function Canvas({ foot }: { foot: React.ReactNode }) {
         <RowMark />
         <SizeWatch element={element} folded={folded} />
         {overview && <Overview />}
-        <ZoomControls onFit={fitAll} overview={overview} onOverview={setOverview} />
       </ReactFlow>
       <div className="flow-foot">
         {foot}
         <HeatSwitch shown={scene.heat} />
+        <ZoomControls onFit={fitAll} overview={overview} onOverview={setOverview} />
       </div>
       <PointerNote />
       <Ghost />

@@ -22,7 +22,7 @@ export const useHover = create<Hover>()(() => ({ node: undefined, link: undefine
 const REACH = 6;
 /** Things that an arrow passes beneath, so that the pointer means them and not the arrow. */
 const SOLID =
-  '.react-flow__node-thing, .react-flow__node-puzzle, .react-flow__node-fastener, .flow-dot, .flow-zoom, .flow-overview';
+  '.react-flow__node-thing, .react-flow__node-puzzle, .react-flow__node-fastener, .flow-dot, .flow-overview';
 
 let drawnRoutes: ReadonlyMap<LinkId, Route> = new Map();
 

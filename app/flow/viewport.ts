@@ -60,9 +60,8 @@ function freeOf(element: HTMLElement, box: DOMRect): Edges {
   let top = FIT_PADDING;
   let right = box.width - FIT_PADDING;
   let bottom = box.height - FIT_PADDING;
-  for (const bar of element.querySelectorAll('.flow-foot, .flow-zoom')) {
-    bottom = Math.min(bottom, bar.getBoundingClientRect().top - box.top - FIT_APART);
-  }
+  const foot = element.querySelector('.flow-foot')?.getBoundingClientRect();
+  if (foot) bottom = Math.min(bottom, foot.top - box.top - FIT_APART);
   const page = element.closest('.page');
   const rectOf = (name: string) => page?.querySelector(name)?.getBoundingClientRect();
   const panel = rectOf('.page-panel');
