@@ -122,7 +122,7 @@ test('a worker that was prepared gets the next question, once; one that has died
   prepareLayingOut();
   workers.at(-1)?.onerror?.();
   expect((await heard(asked)).at(-1)).toEqual(finalOf(asked));
-  expect(workers.map(({ ended }) => ended)).toEqual([true, false, true]);
+  expect(workers.map(({ ended }) => ended)).toEqual([true, true, true]);
 });
 
 test('new options while older ones are under way: of the older nothing is heard any more', async () => {
