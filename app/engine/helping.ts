@@ -7,11 +7,11 @@ import type { Game } from '../../src/game/model.ts';
 import type { WhatHelps } from '../../src/helps/what-helps.ts';
 import { type Helper, startHelper } from '../parts/helper.ts';
 import { holdScript } from '../parts/hold-script.ts';
+import { inSlices } from '../parts/in-slices.ts';
 import { useGame } from '../store/game.ts';
 import { ON_THE_PAGE } from './figures.ts';
 import script from './helps.worker.ts?worker&url';
 import { type HelpsAnswer, type HelpsPart, helpsAnswers, type PaceOfGame } from './helps-work.ts';
-import { inSlices } from './in-slices.ts';
 
 export interface HelpsQuestion {
   readonly ticket: number;

@@ -1,9 +1,9 @@
 /** Works out what helps for the newest game that it was asked about, in slices, so that a newer question is seen at once. */
 import { RUNS } from '../../src/engine/simulation/batch.ts';
 import { HERE } from '../parts/here.ts';
+import { inSlices } from '../parts/in-slices.ts';
 import type { HelpsQuestion, HelpsReply } from './helping.ts';
 import { helpsAnswers } from './helps-work.ts';
-import { inSlices } from './in-slices.ts';
 
 const SLICE = 12;
 

@@ -1,7 +1,7 @@
 /** Simulates the newest game that it was asked about, in slices, so that a newer question is seen at once. */
 import { HERE } from '../parts/here.ts';
+import { inSlices } from '../parts/in-slices.ts';
 import { figuresOf, IN_A_WORKER } from './figures.ts';
-import { inSlices } from './in-slices.ts';
 import type { SimulationAnswer, SimulationQuestion } from './simulating.ts';
 
 const SLICE = 8;

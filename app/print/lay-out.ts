@@ -1,10 +1,11 @@
 /**
  * Lays pages out in a worker and tells of each better result. Each question has a worker of its own, so that stopping is ending it.
- * Where workers are refused the page does it, one step at a time.
+ * Where workers are refused the page does it, in slices.
  */
 import { type Helper, startHelper } from '../parts/helper.ts';
 import { holdScript } from '../parts/hold-script.ts';
-import { answers, failure, type PagesAnswer, type PagesQuestion } from './answers.ts';
+import { run } from '../parts/run.ts';
+import { answers, type PagesAnswer, type PagesQuestion } from './answers.ts';
 import script from './lay-out.worker.ts?worker&url';
 
 type Hear = (answer: PagesAnswer) => void;
@@ -25,41 +26,15 @@ export function prepareLayingOut(): void {
   };
 }
 
-function onThePage(question: PagesQuestion, hear: Hear): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let stopped = false;
-  const run = answers(question);
-  const step = () => {
-    try {
-      const { value, done } = run.next();
-      if (done) return;
-      hear(value);
-      // Who hears it may have stopped it.
-      if (!stopped) timer = setTimeout(step);
-    } catch (error) {
-      hear(failure(error));
-    }
-  };
-  timer = setTimeout(step);
-  return () => {
-    stopped = true;
-    clearTimeout(timer);
-  };
-}
-
 /** Returns what stops it; nothing is heard afterwards, not even what a worker had already sent. */
 export function layOutPages(question: PagesQuestion, hear: Hear): () => void {
   const helper = ready ?? startHelper<PagesQuestion, PagesAnswer>(script);
   ready = undefined;
-  if (!helper) return onThePage(question, hear);
-  let stop = helper.end;
-  helper.hear = (answer) => {
-    if ('failed' in answer || answer.final) helper.end();
-    hear(answer);
-  };
-  helper.lost = () => {
-    stop = onThePage(question, hear);
-  };
-  helper.put(question);
-  return () => stop();
+  return run(question, {
+    helper,
+    onThePage: answers,
+    hear,
+    fail: (failed) => hear({ failed }),
+    free: ({ end }) => end(),
+  });
 }

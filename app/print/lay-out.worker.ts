@@ -1,6 +1,7 @@
 /** Lays pages out for one question. The first result is told at once, later ones not more often than the eye can follow, the final one always. */
 import { HERE } from '../parts/here.ts';
-import { answers, failure, type PagesAnswer, type PagesQuestion } from './answers.ts';
+import { failure } from '../parts/run.ts';
+import { answers, type PagesQuestion } from './answers.ts';
 
 const LEAST_BETWEEN = 400;
 
@@ -9,13 +10,12 @@ self.onmessage = ({ data }: MessageEvent<PagesQuestion>) => {
   try {
     for (const answer of answers(data)) {
       const now = performance.now();
-      const isFinal = 'failed' in answer || answer.final;
-      if (!isFinal && now - told < LEAST_BETWEEN) continue;
+      if (!answer.final && now - told < LEAST_BETWEEN) continue;
       told = now;
       self.postMessage(answer);
     }
   } catch (error) {
-    self.postMessage(failure(error) satisfies PagesAnswer);
+    self.postMessage(failure(error));
   }
 };
 

@@ -1,65 +1,51 @@
 /** Puts the question to a worker; where a browser, or a school's rules for it, refuse workers, the page answers it in slices. */
 import { type Helper, startHelper } from '../../parts/helper.ts';
 import { holdScript } from '../../parts/hold-script.ts';
+import { type Failed, type Run, run } from '../../parts/run.ts';
 import script from './tidy.worker.ts?worker&url';
 import { type TidyAnswer, type TidyQuestion, tidyAnswers } from './work.ts';
 
-type Hear = (answer: TidyAnswer) => void;
+type TidyHelper = Helper<TidyQuestion, TidyAnswer | Failed>;
 
 /** Waits for its next question. */
-let idle: Helper<TidyQuestion, TidyAnswer> | undefined;
-/** One has failed, so no other is tried. */
+let idle: TidyHelper | undefined;
+/** One has been lost, so no other is tried. */
 let isRefused = false;
 
 holdScript(script);
 
-function start(): Helper<TidyQuestion, TidyAnswer> | undefined {
-  if (isRefused) return undefined;
-  const helper = startHelper<TidyQuestion, TidyAnswer>(script);
-  if (!helper) return undefined;
+/** Keeps it until it is asked. */
+function keep(helper: TidyHelper): void {
+  idle = helper;
   helper.lost = () => {
     isRefused = true;
     if (idle === helper) idle = undefined;
   };
-  return helper;
 }
+
+const start = () => (isRefused ? undefined : startHelper<TidyQuestion, TidyAnswer | Failed>(script));
 
 /** Starts the worker before it is asked. */
 export function prepare(): void {
-  idle ??= start();
+  const helper = idle ?? start();
+  if (helper) keep(helper);
 }
 
-function askPage(question: TidyQuestion, hear: Hear): () => void {
-  const answers = tidyAnswers(question);
-  let timer: ReturnType<typeof setTimeout>;
-  const slice = () => {
-    const { done, value } = answers.next();
-    if (done) return;
-    timer = setTimeout(slice);
-    if (value) hear(value);
-  };
-  timer = setTimeout(slice);
-  return () => clearTimeout(timer);
-}
-
-/** Answers come until the final one, or until what is returned is called. */
-export function ask(question: TidyQuestion, hear: Hear): () => void {
+/** Answers come until the final one, until it fails, or until what is returned is called. */
+export function ask(
+  question: TidyQuestion,
+  { hear, fail }: Pick<Run<TidyQuestion, TidyAnswer>, 'hear' | 'fail'>,
+): () => void {
   const helper = idle ?? start();
   idle = undefined;
-  if (!helper) return askPage(question, hear);
-  let stop = helper.end;
-  helper.hear = (answer) => {
-    if (answer.final) {
-      idle = helper;
-      stop = () => undefined;
-    }
-    hear(answer);
-  };
-  helper.lost = () => {
-    isRefused = true;
-    if (idle === helper) idle = undefined;
-    else stop = askPage(question, hear);
-  };
-  helper.put(question);
-  return () => stop();
+  return run(question, {
+    helper,
+    onThePage: tidyAnswers,
+    hear,
+    fail,
+    free: keep,
+    lost: () => {
+      isRefused = true;
+    },
+  });
 }

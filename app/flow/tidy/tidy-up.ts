@@ -8,6 +8,8 @@ import { applyEdits } from '../../../src/game/edits/index.ts';
 import { type Game, type NodeId, type Point, parentOf } from '../../../src/game/model.ts';
 import { playNumbers } from '../../../src/map/place-missing.ts';
 import { receiveRoutes } from '../../../src/map/route/sent.ts';
+import { PARTS } from '../../../src/words/parts.ts';
+import { tellTrouble } from '../../parts/trouble.ts';
 import { currentAssessment } from '../../store/assessment.ts';
 import { useGame } from '../../store/game.ts';
 import { type TidyWork, useTidying } from '../../store/tidying.ts';
@@ -82,7 +84,14 @@ function begin(work: TidyWork, only: TidyQuestion['only'], from: TidyQuestion['f
     useGame.getState().place(game);
     if (answer.final) end();
   };
-  const stopAsking = ask({ game, numbers: playNumbers(network, measures), opened, only, from }, show);
+  const fail = () => {
+    end();
+    tellTrouble(PARTS.broken);
+  };
+  const stopAsking = ask(
+    { game, numbers: playNumbers(network, measures), opened, only, from },
+    { hear: show, fail },
+  );
   const slow = setTimeout(() => useTidying.setState({ slow: true }), SLOW);
   const stopListening = [
     useGame.subscribe((now) => {

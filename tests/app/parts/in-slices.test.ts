@@ -1,6 +1,6 @@
 /** Work in slices: everything is heard in order, nothing after it was stopped, and a failure is told. */
 import { expect, test } from 'vitest';
-import { inSlices } from '../../../app/engine/in-slices.ts';
+import { inSlices } from '../../../app/parts/in-slices.ts';
 
 function heardOf<T>(work: Iterator<T | undefined, unknown>, length: number): Promise<(T | string)[]> {
   return new Promise((resolve) => {
