@@ -74,8 +74,8 @@ const PAPERS: readonly [PaperName, string, number, number][] = [
   ['Letter', 'US Letter', 8.5 * 25.4, 11 * 25.4],
 ];
 const ORIENTATIONS: readonly [Orientation, string][] = [
-  ['portrait', 'Upright'],
-  ['landscape', 'Lying'],
+  ['portrait', 'Portrait'],
+  ['landscape', 'Landscape'],
 ];
 
 /** Two lines of 100 mm on the first and the last pages of the preview, as part of their drawing. */
@@ -227,7 +227,7 @@ test('the order of play and the codes in a PDF are those of the engine', async (
 
 test('the map is saved as one SVG that stands alone, and as a PNG at 200 dots an inch', async ({ page }) => {
   await openPreview(page);
-  await choose(page, 'Lying');
+  await choose(page, 'Landscape');
   const drawings = laidOut({ orientation: 'landscape', sheets: ['map'] }).flatMap(({ pages }) => pages);
   const [first] = drawings;
   if (!first || drawings.length > 1) throw new Error('the example is meant to have a map of one page');

@@ -1,6 +1,6 @@
 /**
  * Says of each game file whether it can be won: npm run -s check -- [--json] FILE…
- * Exit code 0: all can be won and nothing stops them; 1: something stops a game; 2: a file could not be read or worked out (the reason is on the
+ * With --help it says how it is called. Exit code 0: all can be won and nothing stops them; 1: something stops a game; 2: a file could not be read or worked out (the reason is on the
  * error stream, the other files are reported all the same).
  */
 import { readFileSync } from 'node:fs';
@@ -93,9 +93,15 @@ function check(file: string, game: Game): Checked {
   };
 }
 
+const HELP: ReadonlySet<string> = new Set(['--help', '-h']);
+
 function run(args: readonly string[]): number {
-  const options = args.filter((arg) => arg.startsWith('--'));
-  const files = args.filter((arg) => !arg.startsWith('--'));
+  const options = args.filter((arg) => arg.startsWith('-'));
+  const files = args.filter((arg) => !arg.startsWith('-'));
+  if (options.some((option) => HELP.has(option))) {
+    console.log(CHECK_USAGE);
+    return 0;
+  }
   const unknown = options.find((option) => option !== '--json');
   if (unknown !== undefined || files.length === 0) {
     if (unknown !== undefined) console.error(unknownOption(unknown));

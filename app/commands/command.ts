@@ -12,7 +12,7 @@ export interface Situation {
 
 export interface Command {
   readonly name: string;
-  /** What it is called now: 'Not today' becomes 'Use it again'. */
+  /** What it is called now: 'Not today' becomes 'Use it today'. */
   readonly label: (now: Situation) => string;
   /**
    * Keys that run it, such as 'Mod+Shift+Z' (Mod is Ctrl, on a Mac Cmd). No plain letter: such keys are pressed by accident,

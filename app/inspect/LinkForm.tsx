@@ -25,7 +25,7 @@ export function LinkForm({ link }: { link: GameLink }) {
       </Section>
       {fillsPlaces(from, to) && (
         <section className="form-section">
-          <PlacesField link={link} hint={FORM.placesHint} />
+          <PlacesField link={link} hint={FORM.positionsHint} />
         </section>
       )}
       <section className="form-section form-actions">

@@ -38,8 +38,8 @@ function subject(game: Game, help: Help): Sentence {
       );
     case 'leaveOut':
       return help.values.others.length === 0
-        ? sentence(say.name(help.values.step), ' left out')
-        : sentence(say.name(help.values.step), ' left out, and ', say.names(help.values.others), ' with it');
+        ? sentence(say.name(help.values.step), ' not today')
+        : sentence(say.name(help.values.step), ' not today, nor ', say.names(help.values.others));
     case 'putEarlier':
       return sentence(say.name(help.values.thing), ' in ', say.name(help.values.holder));
     case 'setTeams':
@@ -66,9 +66,9 @@ export function helpLabel(game: Game, help: Help): string {
     case 'shareMore':
       return `Have ${help.values.shared} of it`;
     case 'askForFewer':
-      return `Ask for any ${help.values.need}`;
+      return `Let any ${help.values.need} be enough`;
     case 'leaveOut':
-      return help.values.others.length === 0 ? 'Leave it out' : 'Leave them out';
+      return 'Not today';
     case 'putEarlier':
       return `Put it in ${name(help.values.holder)}`;
     case 'setTeams':

@@ -30,11 +30,11 @@ export function chanceSentence({ simulated }: Pick<Figures, 'simulated'>): strin
   return `${words.charAt(0).toUpperCase()}${words.slice(1)} before the bell.`;
 }
 
-/** "Mostly between 24 and 33 minutes, half by 28." Eight lessons in ten lie between the two. */
+/** "Mostly between 24 and 33 minutes; half are done by minute 28." Eight lessons in ten lie between the two. */
 export function rangeSentence({ simulated: { p10, median, p90 } }: Figures): string {
   const [low, high] = [figure(p10), figure(p90)];
   if (low === high) return `Nearly always ${minutesInWords(median)}.`;
-  return `Mostly between ${low} and ${minutesInWords(p90)}, half by ${figure(median)}.`;
+  return `Mostly between ${low} and ${minutesInWords(p90)}; half are done by minute ${figure(median)}.`;
 }
 
 export function hintsCell(share: number): string {
@@ -44,9 +44,8 @@ export function hintsCell(share: number): string {
 /** By the ways in which a team may choose what it does next. */
 export function choosingSentence(shares: readonly number[]): string {
   const words = spreadInTen(shares);
-  const how = 'how a team goes about it: anything, locks, or the newest thing first.';
-  const first = `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
-  return words.startsWith('between') ? `${first}, depending on ${how}` : `${first}, no matter ${how}`;
+  const how = 'what a team takes up first: any step, a lock, or what is newest.';
+  return `In time: ${words}, ${words.startsWith('between') ? 'depending on' : 'no matter'} ${how}`;
 }
 
 /** How long a pupil has nothing to do, and while what. */

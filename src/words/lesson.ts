@@ -19,7 +19,7 @@ export const LESSON = {
   clearUp: 'Clearing up',
   hints: 'Hints a team may ask for',
   rarely: 'How long a hint and a check take',
-  hintMinutes: 'A hint helps a step to its end in',
+  hintMinutes: 'With a hint a step is done in',
   checkMinutes: 'A check by the teacher takes',
   objectives: 'What pupils learn',
   objective: (number: number) => `Objective ${number}`,

@@ -4,7 +4,7 @@ import { parentInUse } from '../engine/left-out.ts';
 import type { Assessment } from '../findings/assess.ts';
 import type { Finding } from '../findings/finding.ts';
 import { lessonOf } from '../game/defaults.ts';
-import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
+import type { Game, GameNode, NodeId } from '../game/model.ts';
 import { isGivenOut } from '../map/caption.ts';
 import type { Caption } from '../map/layout.ts';
 import { ownCopies } from '../sheets/copies.ts';
@@ -71,7 +71,7 @@ export function timesTold({ game, measures, canBeWon }: Assessment, times: boole
   return `${each}; without a hitch ${minutesOf(measures.shortest, lessonOf(game).minutes)} in all.`;
 }
 
-/** Boxes to tick: one for each set, one for all, none. */
+/** Ticks: one for each set, one for all, none. */
 export type Ticks = 'each' | 'one' | 'none';
 
 const TICKED: Readonly<Record<Ticks, string>> = {
@@ -267,11 +267,9 @@ export function noteTold(note: string): Sentence {
   return sentence({ strong: begins[1] ?? '' }, ` ${note.slice(begins[0].length)}`);
 }
 
-/** What to do at a step where a team is stuck. After a note that may help, it is what is left to do. */
-export function rescueTold(kind: Kind | undefined, note: string | undefined, rescue: Sentence): Sentence {
-  // The note on a place or a box says how it is laid out, not how to go on.
-  const isHint =
-    note !== undefined && ((kind !== 'place' && kind !== 'container') || /\bstuck\b/iu.test(note));
+/** What to do at a step where a team is stuck. After a note that says so too, it is what is left to do. */
+export function rescueTold(note: string | undefined, rescue: Sentence): Sentence {
+  const isHint = note !== undefined && /\bstuck\b/iu.test(note);
   return sentence({ strong: isHint ? 'Still stuck:' : 'If stuck:' }, ' ', rescue);
 }
 

@@ -14,14 +14,14 @@ export const PRINT = {
 
 export const PRINT_OPTIONS = {
   paper: 'Paper',
-  /** The map alone may lie; lists are upright. */
+  /** Lists are always portrait. */
   map: 'The map',
   sheets: 'Sheets',
   onThem: 'On the sheets',
   codes: 'Codes and answers',
   times: 'Minutes',
-  rescue: 'Rescue lines',
-  ticks: 'Boxes to tick',
+  rescue: 'If stuck',
+  ticks: 'Ticks',
   ink: 'Ink',
   colour: 'In colour',
   grey: 'In grey',
@@ -31,8 +31,8 @@ export const PRINT_OPTIONS = {
 export const PAPER_NAMES: Readonly<Record<PaperName, string>> = { A4: 'A4', Letter: 'US Letter' };
 
 export const ORIENTATION_NAMES: Readonly<Record<Orientation, string>> = {
-  portrait: 'Upright',
-  landscape: 'Lying',
+  portrait: 'Portrait',
+  landscape: 'Landscape',
 };
 
 export function pageName(sheet: string, page: number, pages: number): string {

@@ -1,7 +1,6 @@
 /** What a proposal does to the game: the words on its button. */
 import type { Proposal } from '../findings/proposal.ts';
 import type { Game } from '../game/model.ts';
-import { count } from './numbers.ts';
 import { sayer, sentence } from './say.ts';
 import { plain, type Sentence } from './sentence.ts';
 
@@ -21,19 +20,19 @@ function label(game: Game, proposal: Proposal): Sentence {
     case 'setAnswer':
       return sentence('Let ', say.name(proposal.values.source), ` give ${proposal.values.answer}`);
     case 'lowerNeed':
-      return [`Ask for ${count(proposal.values.need, 'thing')} only`];
+      return [`Let it need only ${proposal.values.need}`];
     case 'needAll':
       return [
         proposal.values.possible === 0
           ? 'Let it need nothing'
           : proposal.values.possible === 1
-            ? 'Ask for the one that leads to it'
-            : 'Ask for all that leads to it',
+            ? 'Let it need the one that leads to it'
+            : 'Let it need all that leads to it',
       ];
     case 'markDecoy':
       return ['Mark it as a red herring'];
     case 'bringBack':
-      return sentence('Use ', say.names(proposal.values.nodes), ' again');
+      return sentence('Use ', say.names(proposal.values.nodes), ' today');
     case 'link':
       return sentence(
         'Draw an arrow from ',

@@ -56,7 +56,7 @@ const FIELD = new Map([
   ['hands', 'At least one pupil works at it: a whole number.'],
   ['need', 'How many are needed is a whole number from 1 up, or all of them.'],
   ['atMinute', `The minute at which it is given out is a number from 0 to ${MOST}.`],
-  ['at', 'The places in the code are whole numbers from 1 up.'],
+  ['at', 'Positions in the code are whole numbers from 1 up.'],
   ['lesson', `Pupils, teams, minutes and hints are numbers from 0 up, the minutes at most ${MOST}.`],
 ]);
 
@@ -79,7 +79,7 @@ export function editRefusalSentence(game: Game, refusal: EditRefusal): Sentence 
     case 'needsContainer':
       return ['A lock sits on a box. Let it go on one.'];
     case 'notOnMat':
-      return ['Only what stands on the mat can be pinned.'];
+      return ['Only what lies in no place and no box can be pinned.'];
     case 'link':
       return linkRefusalSentence(game, refusal.from, refusal.to, refusal.refusal);
     case 'badValue':

@@ -8,7 +8,8 @@ import { timedSentence } from './findings/timed.ts';
 import { plain } from './sentence.ts';
 import { type Timed, verdictOf } from './verdict.ts';
 
-export const CHECK_USAGE = 'Tell which games to check: npm run -s check -- [--json] FILE…';
+export const CHECK_USAGE =
+  'npm run -s check -- [--json] FILE…\nSays of each game file whether it can be won, and what stops it or is worth a look; with --json as one list.';
 
 export function unknownOption(option: string): string {
   return `There is no option ${option}.`;

@@ -11,7 +11,7 @@ export const COMMANDS = {
   selectAll: 'Select everything',
   putBack: 'Put it back',
   leaveOut: 'Not today',
-  useAgain: 'Use it again',
+  useAgain: 'Use it today',
   pin: 'Pin it here',
   unpin: 'Unpin',
   tidy: 'Tidy up',
@@ -26,7 +26,7 @@ export const COMMANDS = {
   save: 'Save to a file',
   open: 'Open a file',
   fresh: 'New game',
-  escape: 'Let go: selection, lifted thing',
+  escape: 'Select nothing; put back what is lifted',
   keys: 'Shortcuts',
 } as const;
 

@@ -35,6 +35,8 @@ export const FORM = {
   code: 'Code',
   answer: 'Answer',
   noCode: 'No code yet',
+  noAnswer: 'No answer yet',
+  noAnswerNeeded: 'None needed',
   changeCode: 'change',
   addSymbol: 'Add',
   directions: { U: 'up', D: 'down', L: 'left', R: 'right' },
@@ -71,9 +73,9 @@ export const FORM = {
   howMany: 'How many of these',
   all: (count: number) => (count === 2 ? 'both' : `all ${count}`),
   anyOf: (need: number, count: number) => `any ${need} of ${count}`,
-  places: 'Which places of the code',
-  placesHint:
-    'Leave this empty where one answer is the whole code. ‘1, 3’ puts its symbols into the first and third place, in this order.',
+  positions: 'Positions in the code',
+  positionsHint:
+    'Leave this empty where one answer is the whole code. ‘1, 3’ puts its symbols into positions 1 and 3, in this order.',
   wholeCode: 'the whole code',
   removeArrow: (name: string) => `Remove the arrow: ${name}`,
   contents: 'In it',
@@ -97,7 +99,7 @@ export const FORM = {
   onMap: 'On the map',
   pinned: 'It stays where it is when the map is tidied.',
   notPinned: 'Pinned, it stays where it is when the map is tidied.',
-  atTheQuickest: 'At the quickest',
+  withoutAHitch: 'Without a hitch',
   cannotSkip: 'It cannot be skipped.',
   filter: 'Find by name',
   nothingFits: 'Nothing here fits.',
@@ -125,8 +127,8 @@ export const WRONG = {
   tooLong: 'That is more than a million minutes.',
   wholeNumber: 'Write a whole number.',
   fromOne: 'Write a whole number from 1.',
-  places: 'Write the places as numbers from 1: 1, 3.',
-  placesTwice: 'A place is filled once.',
+  positions: 'Write the positions as numbers from 1: 1, 3.',
+  positionsTwice: 'A position is filled once.',
   directions: 'The lock takes only up, down, left and right. What was there before stays.',
   minuteOfPlay: 'Write the minute of play: 12 or 1:30.',
   lessonMinutes: 'Write the minutes of the lesson: 40.',
@@ -151,25 +153,27 @@ export function spreadOf(low: string, high: string): string {
   return low === high ? `always ${high}` : `${low} to ${high}`;
 }
 
-/** Where a lock's code comes from: 'comes from Read the tide table, all three'. `places` undefined: the whole code. */
+/** Where a lock's code comes from: 'comes from Read the tide table, all three'. `positions` undefined: the whole code. */
 export function codeComesFrom(
   sources: readonly {
     readonly id: string;
     readonly name: string;
-    readonly places: readonly number[] | undefined;
+    readonly positions: readonly number[] | undefined;
   }[],
   length: number,
 ): Sentence {
   const first = sources[0];
   if (!first) return [];
-  if (sources.length === 1 && first.places === undefined) {
+  if (sources.length === 1 && first.positions === undefined) {
     const all = length > 1 ? `, all ${numberWord(length)}` : '';
     return ['comes from ', { node: first.id, text: first.name }, all];
   }
   return sources.flatMap((source, i) => [
     i === 0 ? 'comes from ' : i === sources.length - 1 ? ' and ' : ', ',
     { node: source.id, text: source.name },
-    source.places ? ` (${source.places.length === 1 ? 'place' : 'places'} ${source.places.join(', ')})` : '',
+    source.positions
+      ? ` (${source.positions.length === 1 ? 'position' : 'positions'} ${source.positions.join(', ')})`
+      : '',
   ]);
 }
 
@@ -207,19 +211,19 @@ function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** What a step adds to the end when everything goes as fast as the estimates allow. `partners`: numbers of the steps it is tied with. */
-export function atTheQuickest(drag: number, tied: boolean, partners: readonly number[]): string {
+/** What a step adds to the end when each takes its expected minutes. `partners`: numbers of the steps it is tied with. */
+export function addsToEnd(drag: number, tied: boolean, partners: readonly number[]): string {
   if (tied) {
     return partners.length === 0
-      ? 'No shorter alone, only with others.'
-      : `No shorter alone, only with ${list(partners.map(String), 'or')}.`;
+      ? 'Shortening it helps only if others are shortened too.'
+      : `Shortening it helps only if step ${list(partners.map(String), 'or')} is shortened too.`;
   }
   return drag > 0
     ? `It adds ${minutes(drag)} to the end.`
     : 'It adds nothing to the end: others take longer.';
 }
 
-/** When a step is begun and done if everything goes as fast as the estimates allow. Minutes of play. */
+/** When a step is begun and done if each takes its expected minutes. Minutes of play. */
 export function earliest(start: number, finish: number): string {
   return start > 0
     ? `Begun after ${minutes(start)}, done after ${minutes(finish)}.`

@@ -27,7 +27,7 @@ export const PAGE = {
   panel: 'What is true of the game, and the form of what is selected',
   verdict: 'Can it be won?',
   dismiss: 'Close',
-  firstThing: 'Drag a place or a box from the left onto this mat, or press it there.',
+  firstThing: 'Drag a place or a box from the left onto this map, or press it there.',
   documentTitle: (title: string) => (title === '' ? PRODUCT : `${title} – ${PRODUCT}`),
 };
 
@@ -89,7 +89,7 @@ export const PANEL = {
 };
 
 export const LIFT = {
-  inClass: 'If it happens in class',
+  inClass: 'If stuck',
   heading: (name: string) => `Without ${name}`,
   putBack: 'Put it back',
   notUsed: 'It is not used today.',

@@ -136,7 +136,7 @@ export const LEGEND = {
 
 /** At the end of the legend. */
 export function leftOut(things: number): string {
-  return things === 0 ? '' : `${count(things, 'thing')} left out today and not on this page`;
+  return things === 0 ? '' : `${count(things, 'thing')} not used today and not on this page`;
 }
 
 /** Beyond so many, steps are counted. */

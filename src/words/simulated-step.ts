@@ -1,5 +1,5 @@
 /** What the form of a step says of it as simulated: when it is done, what it costs the lesson, who waits beside it. */
-import { shareInTen } from './chance.ts';
+import { lessonsInTen } from './chance.ts';
 import { minutes } from './numbers.ts';
 
 export const SIMULATED = {
@@ -25,7 +25,7 @@ export function costsLesson(cost: number): string {
 
 /** `share` of the lessons in which the step is on the chain that decides the end. */
 export function decidesEnd(share: number): string {
-  return `Lessons in which the end waits for it: ${shareInTen(share)}.`;
+  return `It decides the end in ${lessonsInTen(share)}.`;
 }
 
 /** `pupilMinutes` that one team spends waiting while the step is worked. */

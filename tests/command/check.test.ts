@@ -211,4 +211,10 @@ describe('npm run check', () => {
       expect(err).toContain('npm run -s check');
     }
   });
+
+  it('says so too when it is asked', async () => {
+    const { code, out, err } = await check('--help');
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain('npm run -s check -- [--json] FILE…');
+  });
 });

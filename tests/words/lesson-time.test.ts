@@ -89,7 +89,7 @@ test('of one puzzle that takes twelve minutes', () => {
   expect(texts.slice(0, 5)).toEqual([
     'All lessons finish before the bell.',
     'Nearly always 12 minutes.',
-    'All, no matter how a team goes about it: anything, locks, or the newest thing first.',
+    'In time: all, no matter what a team takes up first: any step, a lock, or what is newest.',
     'A pupil waits 6 minutes in all, longest while sums is worked: then 3 of 6 pupils wait.',
     'Worked out from 30 simulated lessons: each step takes a time between its estimates, and a team of 6 pupils takes up whatever can be done, without hints.',
   ]);

@@ -33,11 +33,13 @@ export interface CodeFieldProps {
   readonly field: 'code' | 'answer';
   readonly label: string;
   readonly raw: string | undefined;
+  /** Said while it is empty. */
+  readonly empty: string;
   /** Symbols are directions: drawn as arrows, with buttons to add them. */
   readonly directions: boolean;
 }
 
-export function CodeField({ id, field, label, raw, directions }: CodeFieldProps) {
+export function CodeField({ id, field, label, raw, empty, directions }: CodeFieldProps) {
   const inputId = useId();
   const [changing, setChanging] = useState(false);
   const write = (value: string | undefined) => typeField(id, field, value);
@@ -94,7 +96,7 @@ export function CodeField({ id, field, label, raw, directions }: CodeFieldProps)
         id={inputId}
         className="field code"
         value={draft.value}
-        placeholder={FORM.noCode}
+        placeholder={empty}
         autoComplete="off"
         autoCapitalize="characters"
         spellCheck={false}

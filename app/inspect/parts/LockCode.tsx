@@ -17,10 +17,17 @@ export function LockCode({ node }: { node: NodeOf<'fastener'> }) {
   const length = symbolsOf(codeOf(game, node.id) ?? '').length;
   const sources = arrowsInto(game, node.id)
     .filter(({ other }) => fillsPlaces(other, node) && codeOf(game, other.id) !== undefined)
-    .map(({ link, other }) => ({ id: other.id, name: shownName(other), places: link.at }));
+    .map(({ link, other }) => ({ id: other.id, name: shownName(other), positions: link.at }));
   return (
     <Section title={FORM.code}>
-      <CodeField id={node.id} field="code" label={FORM.code} raw={node.code} directions={directions} />
+      <CodeField
+        id={node.id}
+        field="code"
+        label={FORM.code}
+        raw={node.code}
+        empty={FORM.noCode}
+        directions={directions}
+      />
       {length > 0 && sources.length > 0 && (
         <p className="hint">
           <SentenceText sentence={codeComesFrom(sources, length)} leads />

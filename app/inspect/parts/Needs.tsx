@@ -1,4 +1,4 @@
-/** What a thing waits for: the arrows into it, how many of them count, and which places of a code each fills. */
+/** What a thing waits for: the arrows into it, how many of them count, and which positions of a code each fills. */
 import { useId } from 'react';
 import { fastenerType } from '../../../src/fasteners/index.ts';
 import type { GameNode } from '../../../src/game/model.ts';
@@ -31,7 +31,7 @@ export function Needs({ node }: { node: GameNode }) {
           asksPlaces && fillsPlaces(other, node) && <PlacesField key={link.id} link={link} />
         }
       >
-        {asksPlaces && <p className="hint">{FORM.placesHint}</p>}
+        {asksPlaces && <p className="hint">{FORM.positionsHint}</p>}
         <HowMany node={node} count={arrows.length} />
       </ArrowList>
     </Section>

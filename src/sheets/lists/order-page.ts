@@ -45,14 +45,13 @@ export function orderPage(frame: ListFrame): ListContent {
 }
 
 function stepRow(
-  { assessment, options, paper }: ListFrame,
+  { options, paper }: ListFrame,
   { line, rescue, note }: StepEntry,
   directions: ReadonlySet<string>,
 ): Row {
   const { left, right } = columnsOf(paper);
   const x = left + NUMBER;
   const width = right - x - (options.times ? TIME : 0);
-  const kind = assessment.game.nodes.get(line.node)?.kind;
   const time: Strip = {
     height: TEXT.leading,
     marks: [
@@ -72,7 +71,7 @@ function stepRow(
           ? []
           : [
               space(1.5),
-              ...prose(rescueTold(kind, note, rescue), x, width, {
+              ...prose(rescueTold(note, rescue), x, width, {
                 ...SMALL,
                 names: 'regular',
                 role: 'rescue',

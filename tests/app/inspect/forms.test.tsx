@@ -510,12 +510,12 @@ describe('arrows', () => {
       ),
     );
     openForm('lock');
-    const [sum, map] = screen.getAllByLabelText('Which places of the code');
+    const [sum, map] = screen.getAllByLabelText('Positions in the code');
     if (!sum || !map) throw new Error('two sources');
     type(sum, '1, 2');
     expect(theGame().links.get('l2')?.at).toEqual([1, 2]);
     type(map, '3, 3');
-    expect(screen.getByText('A place is filled once.')).toBeTruthy();
+    expect(screen.getByText('A position is filled once.')).toBeTruthy();
     expect(theGame().links.get('l3')?.at).toBeUndefined();
     type(sum, '');
     expect(theGame().links.get('l2')?.at).toBeUndefined();
@@ -531,7 +531,7 @@ describe('arrows', () => {
   test('the form of one arrow', () => {
     useView.getState().select([], ['l2']);
     render(<Inspector />);
-    type(screen.getByLabelText('Which places of the code'), '1, 3');
+    type(screen.getByLabelText('Positions in the code'), '1, 3');
     expect(theGame().links.get('l2')?.at).toEqual([1, 3]);
     fireEvent.click(screen.getByRole('button', { name: 'Remove the arrow' }));
     expect(theGame().links.has('l2')).toBe(false);

@@ -76,7 +76,7 @@ test('what it costs stands until there is newer, and says so', () => {
   useSimulated.setState({ figures: withCosts, complete: withCosts });
   openForm('sum');
   expect(screen.getByText('It costs the lesson 5 min.')).toBeTruthy();
-  expect(screen.getByText('Lessons in which the end waits for it: all.')).toBeTruthy();
+  expect(screen.getByText('It decides the end in all lessons.')).toBeTruthy();
   expect(screen.queryByText(/before the last change/)).toBeNull();
   act(() => useSimulated.setState({ figures: figuresOf() }));
   expect(screen.getByText('It costs the lesson 5 min.')).toBeTruthy();
@@ -91,6 +91,6 @@ test('sentences at their edges', () => {
   expect(doneBy({ p10: 1, median: never, p90: never })).toMatch(/^Most teams never/);
   expect(doneBy({ p10: never, median: never, p90: never })).toMatch(/^Hardly any team/);
   expect(costsLesson(-0.2)).toBe('It costs the lesson no time.');
-  expect(decidesEnd(0.42)).toBe('Lessons in which the end waits for it: about 4 in 10.');
+  expect(decidesEnd(0.42)).toBe('It decides the end in about 4 lessons in 10.');
   expect(waitingBeside(0)).toBe('Nobody waits while it is worked.');
 });

@@ -2,7 +2,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../../src/findings/assess.ts';
-import type { Kind } from '../../../src/game/model.ts';
 import { boxEntries } from '../../../src/sheets/lists/contents.ts';
 import { spotEntries } from '../../../src/sheets/lists/hidden.ts';
 import { noteOf } from '../../../src/sheets/lists/notes.ts';
@@ -251,11 +250,10 @@ describe('the order of play on paper', () => {
     const [hint, plan] = ['if stuck: shine at the margin.', 'Taped to its back.'];
     const told = (note: string) => plain(noteTold(note));
     expect([told(hint), told(plan)]).toEqual([hint, `Note: ${plan}`]);
-    const rescue = (kind: Kind, note?: string) => plain(rescueTold(kind, note, ['Say it.']));
-    expect(rescue('puzzle')).toBe('If stuck: Say it.');
-    expect(rescue('puzzle', plan)).toBe('Still stuck: Say it.');
-    expect(rescue('place', plan)).toBe('If stuck: Say it.');
-    expect(rescue('place', hint)).toBe('Still stuck: Say it.');
+    const rescue = (note?: string) => plain(rescueTold(note, ['Say it.']));
+    expect(rescue()).toBe('If stuck: Say it.');
+    expect(rescue(plan)).toBe('If stuck: Say it.');
+    expect(rescue(hint)).toBe('Still stuck: Say it.');
   });
 
   it('lists what is never reached, and why', () => {

@@ -50,7 +50,7 @@ test('a page says the game, the lesson, the verdict, and what its signs mean', (
     expect(texts).toContain(entry);
   }
   for (const absent of ['key', 'tool', 'latch', 'opened by a step']) expect(texts).not.toContain(absent);
-  expect(texts).toContain('1 thing left out today and not on this page');
+  expect(texts).toContain('1 thing not used today and not on this page');
   expect(texts).not.toContain('Left at home');
 });
 
