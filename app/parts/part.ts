@@ -52,6 +52,7 @@ async function mendStyles(): Promise<void> {
 export function part<Module>(fetching: () => Promise<Module>): Part<Module> {
   let module: Module | undefined;
   let coming: Promise<Module | undefined> | undefined;
+  let isMissed = false;
   const waiting = new Set<() => void>();
 
   const fetchOnce = async () => {
@@ -66,7 +67,8 @@ export function part<Module>(fetching: () => Promise<Module>): Part<Module> {
     }
     for (const hear of waiting) hear();
     waiting.clear();
-    forgetTrouble(PARTS.lost);
+    // Of another part it may still be true.
+    if (isMissed) forgetTrouble(PARTS.lost);
     void goOnAhead();
     return module;
   };
@@ -77,7 +79,8 @@ export function part<Module>(fetching: () => Promise<Module>): Part<Module> {
   const ask = async () => {
     forgetTrouble(PARTS.lost);
     const asked = await load();
-    if (asked === undefined) tellTrouble(PARTS.lost);
+    isMissed = asked === undefined;
+    if (isMissed) tellTrouble(PARTS.lost);
     return asked;
   };
   ahead(async () => (await load()) !== undefined);

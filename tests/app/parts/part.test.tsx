@@ -45,6 +45,16 @@ test('what a person asked for and cannot be had is said, until it is there', asy
   expect(fetching).toHaveBeenCalledTimes(3);
 });
 
+test('another part that comes meanwhile does not take it back', async () => {
+  const said = news();
+  const { one } = from(2);
+  await act(() => one.ask());
+  await act(() => from(1).one.load());
+  expect(said.current).toBe(PARTS.lost);
+  await act(() => one.load());
+  expect(said.current).toBeUndefined();
+});
+
 test('or until the game changes', async () => {
   const said = news();
   await act(() => from(2).one.ask());
