@@ -80,6 +80,7 @@ test('a part that cannot be had says so, takes nothing with it, and is there onc
   const blocked = /(PrintPreview|tidy-up|map-file|KeyList|Inspector)-[^/]*\.(js|css)$/;
   await page.route(blocked, (route) => route.abort());
   const nodes = page.locator('.react-flow__node');
+  await expect(nodes.first()).toBeVisible();
   const before = await nodes.count();
 
   for (const press of [print, tidy]) {
