@@ -1,7 +1,7 @@
 /** Tells the style sheet how large the map is drawn, without rendering a single thing anew. */
 import { useEffect } from 'react';
 import { useStoreApi } from 'reactflow';
-import { levelAt, nameSize, useLevel } from './levels.ts';
+import { levelAt, nameSize, signSize, useLevel } from './levels.ts';
 
 interface Props {
   readonly element: HTMLElement | undefined;
@@ -24,6 +24,7 @@ export function SizeWatch({ element, folded }: Props) {
         useLevel.setState({ level });
       }
       element.style.setProperty('--name-size', `${nameSize(zoom)}px`);
+      element.style.setProperty('--sign-size', `${signSize(zoom)}px`);
     };
     watch(store.getState());
     return store.subscribe(watch);

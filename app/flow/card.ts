@@ -59,6 +59,8 @@ export interface Card extends Record<string, unknown> {
   readonly small: SmallWords | undefined;
   /** Types of the locks of a folded container, drawn as signs. */
   readonly locks: readonly (string | undefined)[] | undefined;
+  /** Numbers of the steps in a folded container, ascending. */
+  readonly steps: readonly number[] | undefined;
 }
 
 const NODE_TYPES = ['place', 'container', 'fastener', 'puzzle', 'thing'] as const;

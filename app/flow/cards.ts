@@ -6,6 +6,7 @@ import type { MapLayout, Slot } from '../../src/map/layout.ts';
 import { same } from '../../src/map/same.ts';
 import { holdsText, LOCK_STATES, spokenName, THING_ROLE } from '../../src/words/canvas.ts';
 import { type Card, type CardNode, type Hasp, type Look, nodeTypeOf } from './card.ts';
+import { foldedLook, insideOf } from './folded.ts';
 import { matRects } from './geometry.ts';
 import { growth, smallWords } from './small.ts';
 
@@ -60,7 +61,8 @@ export function cardsOf(scene: Scene, before: Cards): Cards {
     const slot = scene.layout.slots.get(id);
     if (!node || !slot) continue;
     const old = before.byId.get(id);
-    const isSame = onlyLooks && old && scene.looks.get(id) === old.data.look;
+    // A folded box shows how what lies in it stands.
+    const isSame = onlyLooks && old && !slot.folded && scene.looks.get(id) === old.data.look;
     const card = isSame ? old : cardNode(scene, node, slot, old);
     if (before.list[list.length] !== card) changed = true;
     list.push(card);
@@ -108,7 +110,7 @@ function orderOf({ layout, looks }: Scene): readonly NodeId[] {
 }
 
 function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | undefined): CardNode {
-  const look = scene.looks.get(node.id) ?? NO_LOOK;
+  const { look, steps } = shownLook(scene, node.id, slot);
   const hasp = slot.kind === 'container' && !slot.folded ? haspOf(scene.layout, node.id, slot) : undefined;
   const locks = slot.locks?.map((id) => {
     const lock = scene.game.nodes.get(id);
@@ -117,11 +119,11 @@ function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | unde
   const small = smallWords(scene.game, scene.layout, node.id, slot, old?.data.small);
   const pinned = isPinned(scene.game, node.id);
   const grow = old && old.data.slot === slot ? old.data.grow : growth(slot);
-  const fresh: Card = { node, slot, look, hasp, pinned, grow, small, locks };
+  const fresh: Card = { node, slot, look, hasp, pinned, grow, small, locks, steps };
   const data = old && same(old.data, fresh) ? old.data : fresh;
   const selected = scene.selected.has(node.id);
   const className = classOf(scene, node, look);
-  const ariaLabel = spoken(scene.game, node, slot, look);
+  const ariaLabel = spoken(scene.game, node, slot, look, steps);
   if (
     old &&
     old.data === data &&
@@ -148,6 +150,15 @@ function cardNode(scene: Scene, node: GameNode, slot: Slot, old: CardNode | unde
     domAttributes: ROLE,
     ...(slot.parent !== undefined && { parentId: slot.parent }),
   };
+}
+
+function shownLook({ game, looks }: Scene, id: NodeId, slot: Slot): Pick<Card, 'look' | 'steps'> {
+  const own = looks.get(id) ?? NO_LOOK;
+  if (slot.kind !== 'container' || !slot.folded) return { look: own, steps: undefined };
+  return foldedLook(
+    own,
+    insideOf(game)(id).map((inside) => looks.get(inside)),
+  );
 }
 
 function zIndexOf(slot: Slot): number {
@@ -196,10 +207,17 @@ function haspOf(layout: MapLayout, id: NodeId, slot: Slot): Hasp | undefined {
   };
 }
 
-function spoken(game: Game, node: GameNode, slot: Slot, look: Look): string {
+function spoken(
+  game: Game,
+  node: GameNode,
+  slot: Slot,
+  look: Look,
+  steps: readonly number[] | undefined,
+): string {
   const parent = slot.parent === undefined ? undefined : game.nodes.get(slot.parent)?.name;
   return spokenName(node, {
     number: look.number,
+    steps,
     code: codeOf(game, node.id),
     parent,
     holds: slot.holds && slot.holds.length > 0 ? holdsText(slot.holds) : undefined,

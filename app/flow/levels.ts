@@ -39,5 +39,14 @@ export function nameSize(zoom: number): number {
   return Math.max(NAME, NAME_ON_SCREEN / Math.max(zoom, SHAPES_BELOW));
 }
 
+const SIGN_ON_SCREEN = 12;
+/** No larger than what it stands in. */
+const LARGEST_SIGN = 44;
+
+/** Pixels on the map for a sign that stands in the place of words. */
+export function signSize(zoom: number): number {
+  return Math.min(LARGEST_SIGN, SIGN_ON_SCREEN / zoom);
+}
+
 /** The level at which the map is drawn now. */
 export const useLevel = create<{ readonly level: Level }>()(() => ({ level: 'full' }));

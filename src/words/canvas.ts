@@ -45,6 +45,9 @@ export function holdsText(holds: readonly { readonly kind: Kind; readonly count:
   return holds.map((entry) => count(entry.count, kindName(entry.kind), kindPlural(entry.kind))).join(', ');
 }
 
+/** After the numbers of some steps: so many more. */
+export const moreSteps = (more: number) => `+${more}`;
+
 /** Before a puzzle's answer. */
 export const GIVES = 'gives';
 
@@ -93,6 +96,8 @@ export function spokenName(
   node: GameNode,
   told: {
     readonly number: number;
+    /** Of the steps in a folded box. */
+    readonly steps: readonly number[] | undefined;
     readonly code: string | undefined;
     readonly parent: string | undefined;
     readonly holds: string | undefined;
@@ -114,6 +119,9 @@ export function spokenName(
         : `gives ${told.code}`,
     told.parent === undefined ? undefined : `${node.kind === 'fastener' ? 'on' : 'in'} ${told.parent}`,
     told.holds,
+    told.steps && told.steps.length > 0
+      ? `with ${told.steps.length === 1 ? 'step' : 'steps'} ${told.steps.join(', ')}`
+      : undefined,
     told.state,
     told.time,
     told.inChain ? 'decides the end' : undefined,

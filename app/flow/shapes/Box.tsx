@@ -2,19 +2,20 @@
 
 import type { NodeId } from '../../../src/game/model.ts';
 import { FOLDED_FROM } from '../../../src/map/tray.ts';
-import { FOLDING, ownCaption } from '../../../src/words/canvas.ts';
+import { FOLDING, LOCK_STATES, ownCaption } from '../../../src/words/canvas.ts';
 import { useView } from '../../store/view.ts';
 import type { Card } from '../card.ts';
 import { Pin } from './Pin.tsx';
 import { Small } from './Small.tsx';
-import { Tab } from './Tab.tsx';
+import { heatPaint, Tab } from './Tab.tsx';
 import { Notes, Title } from './Title.tsx';
 import { TrayCount } from './TrayCount.tsx';
 
-export function Box({ node, slot, look, grow, small, pinned, hasp, locks }: Card) {
+export function Box({ node, slot, look, grow, small, pinned, hasp, locks, steps }: Card) {
+  const paint = heatPaint(look.heat);
   return (
-    <div className="flow-box">
-      <div className="flow-walls" />
+    <div className={`flow-box${look.heat ? ' flow-heated' : ''}`} style={paint && { color: paint.color }}>
+      <div className="flow-walls" style={paint && { background: paint.background }} />
       {hasp && (
         <i className="flow-hasp" style={{ left: hasp.x, top: hasp.top, height: hasp.bottom - hasp.top }} />
       )}
@@ -23,11 +24,17 @@ export function Box({ node, slot, look, grow, small, pinned, hasp, locks }: Card
       </div>
       <Small words={small} number={look.number} />
       <Notes slot={slot} grow={grow} after={slot.lines.length} />
-      <TrayCount slot={slot} locks={locks ?? []} />
+      <TrayCount slot={slot} locks={locks ?? []} steps={steps ?? []} />
       {isOpenedByHand(slot) && <FoldButton id={node.id} name={node.name} />}
       {slot.caption && <span className="flow-caption">{ownCaption(slot.caption)}</span>}
       {pinned && <Pin />}
-      <Tab look={look} className="flow-tab-place" room={slot.width - 30} />
+      {look.state ? (
+        <span className={`flow-state flow-state-${look.state} flow-state-folded`}>
+          {LOCK_STATES[look.state]}
+        </span>
+      ) : (
+        <Tab look={look} className="flow-tab-box" room={slot.width - 30} />
+      )}
     </div>
   );
 }

@@ -10,12 +10,17 @@ export function heatPaint(heat: Heat | undefined): { background: string; color: 
   return { background: shade(heat.share), color: inkOn(heat.share) };
 }
 
-const TYPE: TextStyle = { size: 12.5, weight: 'strong', family: 'words' };
+export const TAB_TYPE: TextStyle = { size: 12.5, weight: 'strong', family: 'words' };
 /** Beside the words and around them. */
-const EDGES = 22;
+export const TAB_EDGES = 22;
+
+/** Undefined where there is no tab. */
+export function tabText({ heat, moment }: Look): string | undefined {
+  return heat?.text ?? moment?.text;
+}
 
 /** 11 px on the screen where there is room. */
-const grown = (most: number) => `max(${TYPE.size}px, min(0.88 * var(--name-size), ${most}px))`;
+const grown = (most: number) => `max(${TAB_TYPE.size}px, min(0.88 * var(--name-size), ${most}px))`;
 
 interface Props {
   readonly look: Look;
@@ -24,12 +29,12 @@ interface Props {
   readonly room: number;
 }
 
-export function Tab({ look: { heat, moment }, className, room }: Props) {
-  const text = heat?.text ?? moment?.text;
+export function Tab({ look, className, room }: Props) {
+  const text = tabText(look);
   if (text === undefined) return null;
-  const fontSize = grown((TYPE.size * (room - EDGES)) / textWidth(text, TYPE));
+  const fontSize = grown((TAB_TYPE.size * (room - TAB_EDGES)) / textWidth(text, TAB_TYPE));
   return (
-    <span className={`flow-tab ${className}`} style={{ ...heatPaint(heat), fontSize }}>
+    <span className={`flow-tab ${className}`} style={{ ...heatPaint(look.heat), fontSize }}>
       {text}
     </span>
   );

@@ -1,17 +1,21 @@
-/** What a folded tray holds: the signs of its locks, and its contents in words. */
+/** What a folded tray holds: the signs of its locks, the numbers of the steps in it, and its contents in words. */
 import type { Slot } from '../../../src/map/layout.ts';
 import { LINE } from '../../../src/map/sizes.ts';
-import { holdsText } from '../../../src/words/canvas.ts';
+import { holdsText, moreSteps } from '../../../src/words/canvas.ts';
 import { LockSign } from './LockSign.tsx';
-import { numbered } from './Title.tsx';
+import { numbered, StepNumber } from './Title.tsx';
 
 interface Props {
   readonly slot: Slot;
   /** Types of its locks. */
   readonly locks?: readonly (string | undefined)[];
+  readonly steps?: readonly number[];
 }
 
-export function TrayCount({ slot, locks = [] }: Props) {
+/** So many numbers have room beside the words. */
+const MOST_STEPS = 3;
+
+export function TrayCount({ slot, locks = [], steps = [] }: Props) {
   if (!slot.folded) return null;
   const top = slot.text.y + (slot.lines.length + slot.notes.length) * LINE;
   return (
@@ -19,6 +23,10 @@ export function TrayCount({ slot, locks = [] }: Props) {
       {numbered(locks).map(({ key, line }) => (
         <LockSign key={key} type={line} />
       ))}
+      {steps.slice(0, MOST_STEPS).map((step) => (
+        <StepNumber key={step} number={step} />
+      ))}
+      {steps.length > MOST_STEPS && <span>{moreSteps(steps.length - MOST_STEPS)}</span>}
       {holdsText(slot.holds ?? [])}
     </span>
   );
