@@ -21,6 +21,7 @@ import {
   toldFindings,
   unknownOption,
 } from '../../src/words/report.ts';
+import { NOT_SIMULATED } from '../../src/words/verdict.ts';
 
 interface FileReport extends Report {
   readonly file: string;
@@ -80,7 +81,9 @@ function check(file: string, game: Game): Checked {
   const { network, measures, canBeWon } = assessment;
   const fewest = measures.solvable ? fewestSteps(network, measures) : undefined;
   const figures = measures.solvable ? plainFigures(game, network) : undefined;
-  const timed = { simulated: figures?.simulated, findings: figures ? timedFindings(figures) : [] };
+  // A lesson in which a wrong code stops the game ends nowhere, whatever its figures say.
+  const timed =
+    canBeWon && figures ? { simulated: figures.simulated, findings: timedFindings(figures) } : NOT_SIMULATED;
   const told = toldFindings(assessment, timed);
   return {
     report: {

@@ -76,11 +76,11 @@ export function startSimulating(): void {
     useSimulated.setState(NOTHING_SIMULATED);
   };
   const consider = () => {
-    const { game, network, measures } = currentAssessment();
+    const { game, network, canBeWon } = currentAssessment();
     const { provenance } = useGame.getState();
-    if (!measures.solvable || provenance.id !== id) end();
+    if (!canBeWon || provenance.id !== id) end();
     id = provenance.id;
-    if (!measures.solvable) return;
+    if (!canBeWon) return;
     const clock = clockOf(game, network);
     if (asked && sameClock(asked, clock)) return;
     ticket += 1;

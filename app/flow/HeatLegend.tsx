@@ -12,7 +12,7 @@ const READINGS: readonly Reading[] = ['cost', 'waiting'];
 
 export default function HeatLegend({ shown }: { shown: HeatShown | undefined }) {
   const { setHeat } = useView.getState();
-  const { measures } = useAssessment();
+  const { canBeWon } = useAssessment();
   return (
     <section className="heat-legend" aria-label={HEAT_LEGEND.title}>
       <div className="heat-row">
@@ -35,7 +35,7 @@ export default function HeatLegend({ shown }: { shown: HeatShown | undefined }) 
         <ChainSwitch />
       </div>
       <p className="heat-said" aria-live="polite">
-        {shown ? <Seen shown={shown} /> : measures.solvable ? HEAT_LEGEND.working : HEAT_LEGEND.none}
+        {shown ? <Seen shown={shown} /> : canBeWon ? HEAT_LEGEND.working : HEAT_LEGEND.none}
       </p>
     </section>
   );

@@ -28,7 +28,8 @@ export interface Timed {
   readonly findings: readonly TimedFinding[];
 }
 
-const NOT_SIMULATED: Timed = { simulated: undefined, findings: [] };
+/** Before anything is known, and of a game that cannot be won. */
+export const NOT_SIMULATED: Timed = { simulated: undefined, findings: [] };
 
 export function toneOf(assessment: Assessment, { simulated }: Timed = NOT_SIMULATED): Tone {
   if (assessment.network.prizes.length === 0) return 'open';

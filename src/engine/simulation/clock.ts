@@ -39,6 +39,9 @@ export interface Clock {
   readonly lesson: ClockLesson;
 }
 
+/** Far more than any class, and few enough for 32-bit whole numbers: whoever is above has nothing to do anyway. */
+const MOST_PUPILS = 1_000_000_000;
+
 export function clockOf(game: Game, network: Network): Clock {
   const { size, ids } = network;
   const low = new Float64Array(size);
@@ -50,7 +53,7 @@ export function clockOf(game: Game, network: Network): Clock {
   const hintAfter = new Float64Array(size);
   const keys = new Uint32Array(2 * size);
   const lesson = lessonOf(game);
-  const team = teamSize(lesson);
+  const team = Math.min(teamSize(lesson), MOST_PUPILS);
   const teams = Math.max(1, lesson.teams);
   for (let i = 0; i < size; i++) {
     const id = ids[i] ?? '';

@@ -119,6 +119,15 @@ test('of a game that cannot be won nothing is told, and nothing old; so when ano
   expect(now().figures).toBeUndefined();
 });
 
+test('nor of one that a wrong code stops', async () => {
+  const { worker, edit, answer, now } = await start();
+  answer();
+  edit({ type: 'setFields', id: 'lock', fields: { code: '471' } });
+  expect(now()).toMatchObject({ figures: undefined, findings: [] });
+  edit({ type: 'setFields', id: 'lock', fields: { code: '472' } });
+  expect(worker.questions.at(-1)).toBeDefined();
+});
+
 test('a finding about what is no longer there is not told', async () => {
   const { edit, answer, now } = await start();
   edit({ type: 'setFields', id: 'sum', fields: { hands: 1, minutes: { low: 8, likely: 8, high: 8 } } });

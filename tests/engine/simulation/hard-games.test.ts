@@ -45,6 +45,14 @@ describe('games that nobody would plan', () => {
     }
   });
 
+  it('are counted truly with more pupils than whole numbers of 32 bits hold', () => {
+    const few = simulate(clockFor(withLesson(gameOf(search), { pupils: 1_000_000, teams: 1 })), PLAIN, 50);
+    const many = simulate(clockFor(withLesson(gameOf(search), { pupils: 2 ** 32, teams: 1 })), PLAIN, 50);
+    expect(many?.median).toBe(few?.median);
+    expect(many?.team).toBeGreaterThan(1_000_000);
+    expect(many?.idle).toBeGreaterThan(few?.idle ?? 0);
+  });
+
   it('end at once without steps, or with steps that take no time', () => {
     const nothing = { minutes: { low: 0, likely: 0, high: 0 } };
     const games = [
