@@ -64,7 +64,12 @@ function fittingStarts(division: Division, effort: number): readonly number[] | 
   const { content, frame, perPage, trays, uses, room, cutting, size, careful } = division;
   const known = new Map<string, boolean>();
   const fits = (part: Part) => {
-    const key = JSON.stringify([part.bars, part.trays.map((tray) => tray.key), part.area.width]);
+    const key = JSON.stringify([
+      part.bars,
+      part.trays.map((tray) => tray.key),
+      part.area.top,
+      part.area.width,
+    ]);
     const does = known.get(key) ?? fitsAt(part, size, effort) !== undefined;
     known.set(key, does);
     return does;
