@@ -98,6 +98,7 @@ function Seen({ shown: { figures, isOld, most } }: { shown: HeatShown }) {
     <>
       {isOld && `${HEAT_LEGEND.old} `}
       <SentenceText sentence={heatSentence(game, figures, reading, most)} leads />
+      {reading === 'waiting' && most !== undefined && ` ${HEAT_LEGEND.pupilMinutes}`}
     </>
   );
 }

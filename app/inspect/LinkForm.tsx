@@ -17,10 +17,10 @@ export function LinkForm({ link }: { link: GameLink }) {
   return (
     <FormPage head={<FormHead title={ARROW.heading} />}>
       <Section title={ARROW.from}>
-        <NodeLink id={from.id}>{shownName(from)}</NodeLink>
+        <NodeLink id={from.id}>{shownName(game, from)}</NodeLink>
       </Section>
       <Section title={ARROW.to}>
-        <NodeLink id={to.id}>{shownName(to)}</NodeLink>
+        <NodeLink id={to.id}>{shownName(game, to)}</NodeLink>
         {handsOver(from, to) && <p className="hint">{ARROW.handsOver}</p>}
       </Section>
       {fillsPlaces(from, to) && (

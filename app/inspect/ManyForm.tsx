@@ -17,6 +17,7 @@ import { TextField } from './TextField.tsx';
 const NONE = '';
 
 export function ManyForm({ nodes, links }: { nodes: readonly GameNode[]; links: readonly GameLink[] }) {
+  const game = useGame((state) => state.game);
   const things = nodes.length > 0 && nodes.every(isLoose);
   return (
     <FormPage head={<FormHead title={MANY.selected(nodes.length, links.length)} />}>
@@ -26,7 +27,7 @@ export function ManyForm({ nodes, links }: { nodes: readonly GameNode[]; links: 
           <ul className="form-names">
             {nodes.map((node) => (
               <li key={node.id}>
-                <NodeLink id={node.id}>{shownName(node)}</NodeLink>
+                <NodeLink id={node.id}>{shownName(game, node)}</NodeLink>
               </li>
             ))}
           </ul>

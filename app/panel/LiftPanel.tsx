@@ -2,9 +2,9 @@
 import { useMemo } from 'react';
 import type { NodeId } from '../../src/game/model.ts';
 import { liftAnswer } from '../../src/words/lift.ts';
+import { sayer } from '../../src/words/say.ts';
 import { LIFT } from '../../src/words/screen.ts';
 import { plain } from '../../src/words/sentence.ts';
-import { shownName } from '../inspect/parts/holders.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { useAssessment } from '../store/assessment.ts';
 import { useView } from '../store/view.ts';
@@ -19,7 +19,7 @@ export default function LiftPanel({ lifted }: { lifted: NodeId }) {
     <div className="panel-overview">
       <section className="panel-section">
         <header className="panel-head">
-          <h2>{LIFT.heading(shownName(node))}</h2>
+          <h2>{LIFT.heading(plain(sayer(assessment.game).name(lifted)))}</h2>
           <button type="button" className="button" onClick={() => useView.getState().lift(undefined)}>
             {LIFT.putBack}
           </button>

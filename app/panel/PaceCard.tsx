@@ -1,6 +1,6 @@
 /** The pace: by when each lock is open where lessons end in time, and until when a step can be given away where they do not. */
 import { useEffect } from 'react';
-import { LEAST_LATE } from '../../src/engine/simulation/pace.ts';
+import { LEAST_LATE, plannedCuts } from '../../src/engine/simulation/pace.ts';
 import { noCuts, noPace, PACE, paceMinute, paceName } from '../../src/words/pace.ts';
 import { foldOut, isOfGame, lookAt, useHelps } from '../engine/helping.ts';
 import type { PaceOfGame } from '../engine/helps-work.ts';
@@ -67,7 +67,8 @@ function Locks({ of: { pace, ids } }: { of: PaceOfGame }) {
 
 function Cuts({ of: { pace, ids } }: { of: PaceOfGame }) {
   const game = useGame((state) => state.game);
-  const nothing = noCuts(pace, LEAST_LATE);
+  const cuts = plannedCuts(pace.cuts);
+  const nothing = noCuts({ late: pace.late, cuts }, LEAST_LATE);
   if (nothing !== undefined) return <p>{nothing}</p>;
   return (
     <table className="pace">
@@ -79,7 +80,7 @@ function Cuts({ of: { pace, ids } }: { of: PaceOfGame }) {
         </tr>
       </thead>
       <tbody>
-        {pace.cuts.map(({ step, minute }) => (
+        {cuts.map(({ step, minute }) => (
           <tr key={step}>
             <th scope="row">
               <SentenceText sentence={paceName(game, ids[step] ?? '')} leads />

@@ -1,7 +1,9 @@
 /** The shape of one node by itself, at a given width: its text in lines, where the text stands, and how high that makes it. */
+import { fastenerType } from '../fasteners/index.ts';
 import { isStep } from '../game/defaults.ts';
 import { type Game, type GameNode, type NodeId, parentOf } from '../game/model.ts';
 import { type TextStyle, textWidth, wrap } from '../type/text.ts';
+import { NO_KEY } from '../words/kinds.ts';
 import { isGivenOut } from './caption.ts';
 import { codeLines, codeWidth } from './code.ts';
 import type { CodeLines, Note } from './layout.ts';
@@ -117,7 +119,14 @@ export function puzzleShape(game: Game, node: GameNode, facts: LinkFacts): Shape
   return { width: PUZZLE_WIDTH, height, lines, text: { x, y }, step, notes, ...(code && { code }) };
 }
 
-/** A plate shows its code, or the name of the lock when it takes a key or has no code. As wide as its text asks, up to what leaves room for its state. */
+/** A lock is called like its key; with no arrow to it that name would promise one. */
+function hasNoKey(node: GameNode, { into }: LinkFacts): boolean {
+  return (
+    node.kind === 'fastener' && fastenerType(node.type).opensWith === 'key' && (into.get(node.id) ?? 0) === 0
+  );
+}
+
+/** A plate shows its code, or the name of the lock when it takes a key or has no code, or that it has no key. As wide as its text asks, up to what leaves room for its state. */
 export function plateShape(game: Game, node: GameNode, containerWidth: number, facts: LinkFacts): Shape {
   const step = isStep(node);
   const x = PLATE_PAD + (step ? STEP_ROOM : 4) + SIGN_ROOM;
@@ -125,7 +134,7 @@ export function plateShape(game: Game, node: GameNode, containerWidth: number, f
   const most = Math.max(PLATE_MIN_WIDTH, containerWidth + OVERHANG - STATE_ROOM - 6);
   const room = most - x - right;
   const code = codeLines(game, node, room, facts.directional.has(node.id));
-  const lines = code ? [] : nameLines(node, room, THING);
+  const lines = code ? [] : hasNoKey(node, facts) ? wrap(NO_KEY, room, THING) : nameLines(node, room, THING);
   const notes = notesOf(node, facts);
   const textWidthUsed = code ? codeWidth(code) : widest(lines, THING);
   const width = Math.max(PLATE_MIN_WIDTH, Math.min(most, Math.ceil(x + textWidthUsed + right)));

@@ -14,8 +14,10 @@ export const HEAT_LEGEND = {
   /** What the figures on the steps are. */
   unit: {
     cost: 'minutes by which the game ends sooner without the step',
-    waiting: 'minutes of all pupils of a team that wait while the step is worked',
+    waiting: 'pupil-minutes: the waiting of all pupils of a team while the step is worked',
   },
+  /** What adds up in the second reading: a step may count more minutes than it takes. */
+  pupilMinutes: 'Counted in pupil-minutes: 3 pupils waiting 2 minutes are 6.',
   none: 'Nothing to show until the game can be won.',
   working: 'It is being worked out.',
   old: 'Figures from before the change:',

@@ -82,34 +82,30 @@ export function helpLabel(game: Game, help: Help): string {
   }
 }
 
-/** Nearer than this and told by one word, two chances are not told apart. */
-const SAME = 0.03;
-
-/** "about 8 lessons in 10 finish in time instead of 6"; where both would be told by one word, to a tenth of a lesson. */
-function chances(before: number, after: number): string {
+/** "about 8 lessons in 10 finish in time instead of 6"; nothing where both are told by one word. */
+function chances(before: number, after: number): string[] {
   const [was, is] = [shareInTen(before), shareInTen(after)];
-  if (was === is) {
-    const tenths = (share: number) => (share * 10).toFixed(1);
-    return `${tenths(after)} lessons in 10 finish in time instead of ${tenths(before)}`;
-  }
+  if (was === is) return [];
   const both = was.endsWith(' in 10') && is.endsWith(' in 10');
-  return `${lessonsFinish(after)} in time instead of ${both ? was.replace(/^about | in 10$/g, '') : was}`;
+  return [`${lessonsFinish(after)} in time instead of ${both ? was.replace(/^about | in 10$/g, '') : was}`];
 }
 
-function waits(before: number, after: number): string {
+/** "a pupil waits 3.2 minutes instead of 5.1"; nothing where both are told by one figure. */
+function minutesTold(what: string, before: number, after: number): string[] {
   const [was, is] = [minutesInWords(before), minutesInWords(after)];
+  if (was === is) return [];
   const both = was.endsWith(' minutes') && is.endsWith(' minutes');
-  return `a pupil waits ${is} instead of ${both ? was.replace(/ minutes$/, '') : was}`;
+  return [`${what} ${is} instead of ${both ? was.replace(/ minutes$/, '') : was}`];
 }
 
-/** Chance and waiting, each only where the change touches it beyond noise. */
+/** Chance and waiting, each only where the change touches it beyond noise; where neither shows in words, the time that half of the lessons take. */
 function figures({ before }: WhatHelps, { after, effect }: Helpful): string {
-  const isTold =
-    isBeyondNoise(effect.inTime) &&
-    (shareInTen(before.inTime) !== shareInTen(after.inTime) || Math.abs(effect.inTime.mean) >= SAME);
-  const parts = isTold ? [chances(before.inTime, after.inTime)] : [];
-  if (isBeyondNoise(effect.waiting)) parts.push(waits(before.waiting, after.waiting));
-  return `${parts.join('; ')}.`;
+  const told = [
+    ...(isBeyondNoise(effect.inTime) ? chances(before.inTime, after.inTime) : []),
+    ...(isBeyondNoise(effect.waiting) ? minutesTold('a pupil waits', before.waiting, after.waiting) : []),
+  ];
+  const parts = told.length > 0 ? told : minutesTold('half of the lessons take', before.median, after.median);
+  return parts.length > 0 ? `${parts.join('; ')}.` : 'a few more lessons finish in time.';
 }
 
 /** "Window sill a minute shorter: about 8 lessons in 10 finish in time instead of 6; a pupil waits 3.2 minutes instead of 5.1." */

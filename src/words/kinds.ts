@@ -35,6 +35,9 @@ const LOCK: Readonly<Record<LockType, string>> = {
   latch: 'latch',
 };
 
+/** On a key lock that nothing opens yet. */
+export const NO_KEY = 'no key';
+
 export function kindName(kind: Kind): string {
   return KIND[kind];
 }

@@ -171,8 +171,8 @@ export function findingTold(game: Game, finding: Finding): Sentence {
 
 /** Under a lock: "word lock"; where the teacher has a name for it, "Small red padlock, key lock". */
 export function lockTold(assessment: Assessment, lock: NodeId): Sentence {
-  const own = ownLockName(assessment, lock);
   const node = assessment.game.nodes.get(lock);
+  const own = node?.kind === 'fastener' ? ownLockName(assessment.game, node) : undefined;
   if (own === undefined || !node) return [lockText(assessment, lock)];
   return sentence({ node: lock, text: own }, `, ${kindOf(node)}`);
 }
@@ -184,8 +184,8 @@ export function lockShut(
   keys: readonly { readonly key: NodeId; readonly where: Sentence }[],
 ): Sentence {
   const say = sayer(assessment.game);
-  const own = ownLockName(assessment, lock);
   const node = assessment.game.nodes.get(lock);
+  const own = node?.kind === 'fastener' ? ownLockName(assessment.game, node) : undefined;
   return sentence(
     own === undefined || !node
       ? `shut the ${lockText(assessment, lock)}`

@@ -10,7 +10,7 @@ import { noteText } from './canvas.ts';
 import { lockName } from './kinds.ts';
 import { list, minutes } from './numbers.ts';
 import { inHolderOf, search } from './places.ts';
-import { joined, lockLabel, type Say, sayer, sentence } from './say.ts';
+import { joined, type Say, sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
 import { waitsFor } from './waits-for.ts';
 
@@ -76,12 +76,7 @@ function title({ network }: Assessment, say: Say, node: GameNode): Sentence {
     case 'fastener': {
       const locks = rowOf(network.fasteners, network.index.get(node.on) ?? 0).length;
       if (locks < 2) return sentence('Open ', say.name(node.on));
-      const words = lockLabel(say.game, node);
-      return sentence(
-        { node: node.id, text: words.charAt(0).toUpperCase() + words.slice(1) },
-        ' on ',
-        say.name(node.on),
-      );
+      return say.title(node.id);
     }
     case 'clue':
       return sentence('Read ', name);

@@ -11,21 +11,22 @@ export const PACE = {
   blocked: 'It is worked out as soon as the game can be won.',
   failed: 'It cannot be worked out here.',
   locks:
-    'By these minutes the lock is open in half, and in four fifths, of the lessons that end in time. Hint where it is still shut at the second.',
+    'Minutes of play. Of the lessons that end in time, half have the lock open by the first, four fifths by the second.',
   lock: 'Lock',
-  half: 'Half',
-  fourFifths: 'Four fifths',
-  cuts: 'A lesson that runs late still ends in time, four times in five, when this step is given away at that minute.',
+  half: 'Usually open by',
+  fourFifths: 'Hint if still shut at',
+  cuts: 'A lesson that runs late still ends in time, four times in five, when this step is given away at this minute of play.',
   step: 'Step',
   minute: 'Minute',
   noLocks: 'No lock to keep pace by.',
   neverInTime: 'No lesson ends in time, so there is no pace to keep.',
   hardlyLate: 'Hardly a lesson runs late.',
-  noCuts: 'Where a lesson runs late, no single step that is given away brings it back in time.',
+  noCuts: 'Where a lesson runs late, giving away one step does not bring it back in time.',
 };
 
+/** At the beginning of a row: "Number lock on Green tin". */
 export function paceName(game: Game, id: NodeId): Sentence {
-  return sayer(game).name(id);
+  return sayer(game).title(id);
 }
 
 /** A minute of the lesson, whole; never before it: "by 12" is not 12.4. */
@@ -40,7 +41,7 @@ export function noPace({ inTime, locks }: Pace): string | undefined {
 }
 
 /** @param least late runs from which on cuts are sought */
-export function noCuts({ cuts, late }: Pace, least: number): string | undefined {
+export function noCuts({ cuts, late }: Pick<Pace, 'cuts' | 'late'>, least: number): string | undefined {
   if (late < least) return PACE.hardlyLate;
   return cuts.length === 0 ? PACE.noCuts : undefined;
 }

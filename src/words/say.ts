@@ -1,10 +1,11 @@
 /**
  * Building blocks of sentences about one game: names are looked up here, at the moment of wording.
- * A thing without a name is spoken of by its kind, a lock by its type and box; an id is never shown.
+ * A thing without a name is spoken of by its kind, a lock without one of its own by its type and box; an id is never shown.
  */
 import { byCodePoint } from '../game/compare.ts';
 import type { Game, GameNode, NodeId, NodeOf } from '../game/model.ts';
 import { kindOf, withArticle } from './kinds.ts';
+import { ownLockName } from './lock-name.ts';
 import type { Part, Sentence } from './sentence.ts';
 
 export interface Say {
@@ -13,6 +14,8 @@ export interface Say {
   readonly name: (id: NodeId) => Sentence;
   /** Kind and name: "the key Red tag", "the number lock on Green tin". */
   readonly the: (id: NodeId) => Sentence;
+  /** Its name on a line of its own: "Red tag", "Number lock on Green tin". */
+  readonly title: (id: NodeId) => Sentence;
   /** "A, B and C"; beyond `most` the rest is counted: "A, B, C and 4 more". */
   readonly names: (ids: readonly NodeId[], most?: number) => Sentence;
   readonly all: (ids: readonly NodeId[], most?: number) => Sentence;
@@ -72,17 +75,18 @@ function fastenersOf(nodes: Game['nodes']): ReadonlyMap<NodeId, readonly NodeOf<
 }
 
 /**
- * "number lock"; where the box has another of that type, with what tells them apart: its name, else "second number lock".
- * The box is not part of it.
+ * Its own name, else "number lock"; where the box has another of that type, with what tells them apart: its name, else "second
+ * number lock". The box is not part of it.
  */
 export function lockLabel(game: Game, node: NodeOf<'fastener'>): string {
   const type = kindOf(node);
   const ownName = (one: GameNode) => one.name.trim();
   const alike = (fastenersOf(game.nodes).get(node.on) ?? []).filter((other) => kindOf(other) === type);
-  if (alike.length < 2) return type;
+  const own = ownLockName(game, node);
+  if (alike.length < 2) return own ?? type;
   const isTelling =
-    alike.every((one) => one === node || ownName(one) !== ownName(node)) && ownName(node) !== '';
-  if (isTelling) return `${type} ${ownName(node)}`;
+    ownName(node) !== '' && alike.every((one) => one === node || ownName(one) !== ownName(node));
+  if (isTelling) return own ?? `${type} ${ownName(node)}`;
   const place = alike
     .map(({ id }) => id)
     .sort(byCodePoint)
@@ -92,18 +96,45 @@ export function lockLabel(game: Game, node: NodeOf<'fastener'>): string {
 
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth'];
 
+function upper(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+const knownNames = new WeakMap<Game['nodes'], ReadonlyMap<string, number>>();
+
+function isOnlyOneNamed(nodes: Game['nodes'], name: string): boolean {
+  let names = knownNames.get(nodes);
+  if (!names) {
+    const counted = new Map<string, number>();
+    for (const node of nodes.values()) {
+      if (node.kind === 'fastener') counted.set(node.name.trim(), (counted.get(node.name.trim()) ?? 0) + 1);
+    }
+    names = counted;
+    knownNames.set(nodes, names);
+  }
+  return names.get(name) === 1;
+}
+
 export function sayer(game: Game): Say {
   const named = (node: GameNode): Part => ({ node: node.id, text: node.name.trim() });
 
-  const lock = (node: NodeOf<'fastener'>): Sentence => {
-    const words: Part = { node: node.id, text: lockLabel(game, node) };
-    return game.nodes.has(node.on) ? sentence('the ', words, ' on ', name(node.on)) : sentence('the ', words);
+  /** A name of its own says enough, unless another lock has the same. */
+  const lock = (node: NodeOf<'fastener'>, article: string): Sentence => {
+    const label = lockLabel(game, node);
+    const isOwn = label === ownLockName(game, node);
+    const words: Part = { node: node.id, text: article === '' ? upper(label) : label };
+    const isEnough = isOwn && isOnlyOneNamed(game.nodes, label);
+    return sentence(
+      isOwn ? '' : article,
+      words,
+      ...(isEnough || !game.nodes.has(node.on) ? [] : [' on ', ...name(node.on)]),
+    );
   };
 
   const name = (id: NodeId): Sentence => {
     const node = game.nodes.get(id);
     if (!node) return ['something that is gone'];
-    if (node.kind === 'fastener') return lock(node);
+    if (node.kind === 'fastener') return lock(node, 'the ');
     if (node.name.trim() === '') return [{ node: id, text: `${withArticle(kindOf(node))} without a name` }];
     return [named(node)];
   };
@@ -118,6 +149,12 @@ export function sayer(game: Game): Say {
     game,
     name,
     the,
+    title: (id) => {
+      const node = game.nodes.get(id);
+      if (!node) return name(id);
+      if (node.kind === 'fastener') return lock(node, '');
+      return [{ node: id, text: node.name.trim() === '' ? upper(kindOf(node)) : node.name.trim() }];
+    },
     names: (ids, most = MOST) => joined(ids.map(name), most),
     all: (ids, most = MOST) => joined(ids.map(the), most),
   };

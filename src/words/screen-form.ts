@@ -1,10 +1,9 @@
 /** What stands on the forms of the panel: captions, choices and what is wrong with what was typed. */
 import { isKnownType, type LockType } from '../fasteners/index.ts';
 import type { Game, GameNode, Kind, NodeId } from '../game/model.ts';
-import { kindOf } from './kinds.ts';
 import { list, minutes, numberWord } from './numbers.ts';
 import { sayer, sentence } from './say.ts';
-import type { Sentence } from './sentence.ts';
+import { plain, type Sentence } from './sentence.ts';
 
 /** Types of lock as the choice 'Opens with' names them. */
 const LOCK_TYPES: Readonly<Record<LockType, string>> = {
@@ -199,12 +198,9 @@ export const ARROW = {
   remove: 'Remove the arrow',
 };
 
-/** 'Green tin', 'number lock on Green tin': what a form is the form of. */
+/** 'Green tin', 'Number lock on Green tin': what a form is the form of. */
 export function formTitle(game: Game, node: GameNode): string {
-  const name = node.name.trim();
-  if (node.kind !== 'fastener') return name === '' ? capital(kindOf(node)) : name;
-  const box = game.nodes.get(node.on)?.name.trim() ?? '';
-  return capital(`${kindOf(node)}${box === '' ? '' : ` on ${box}`}`);
+  return plain(sayer(game).title(node.id));
 }
 
 function capital(words: string): string {

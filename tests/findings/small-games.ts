@@ -15,10 +15,10 @@ export const WINNABLE: readonly NodeDraft[] = [
   { id: 'note', kind: 'clue', in: 'shelf' },
   { id: 'sums', kind: 'puzzle', answer: '472' },
   { id: 'tin', kind: 'container' },
-  { id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '472' },
+  { id: 'wheels', kind: 'fastener', on: 'tin', name: 'Lock', type: 'number', code: '472' },
   { id: 'tag', kind: 'key', in: 'tin' },
   { id: 'chest', kind: 'container' },
-  { id: 'padlock', kind: 'fastener', on: 'chest', type: 'key' },
+  { id: 'padlock', kind: 'fastener', on: 'chest', name: 'Lock', type: 'key' },
   { id: 'map', kind: 'prize', in: 'chest' },
 ];
 export const WINNABLE_LINKS = ['note>sums', 'sums>wheels', 'tag>padlock'];

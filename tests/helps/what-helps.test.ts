@@ -99,6 +99,28 @@ describe('a lock that all wait for', () => {
     );
     expect(helpLabel(game, longer)).toBe('Make it a minute shorter');
   });
+
+  it('says nothing of a chance that is told by the same words, but of the waiting, else of the time that half of them take', () => {
+    const before = { inTime: 0.97, waiting: 5, median: 33 };
+    const told = (waiting: number) =>
+      plain(
+        helpSentence(
+          game,
+          { ...all, before },
+          {
+            help: { code: 'shorten', values: { step: 'jam', by: 'minute' }, edits: [] },
+            after: { inTime: 0.99, waiting, median: 31 },
+            effect: { inTime: { mean: 0.02, error: 0.001 }, waiting: { mean: waiting - 5, error: 0.1 } },
+          },
+        ),
+      );
+    expect(told(3.2)).toBe(
+      'The number lock on trunk a minute shorter: a pupil waits 3.2 minutes instead of 5.',
+    );
+    expect(told(5)).toBe(
+      'The number lock on trunk a minute shorter: half of the lessons take 31 minutes instead of 33.',
+    );
+  });
 });
 
 it('a lamp for four teams: another one comes first', () => {

@@ -66,7 +66,7 @@ describe('what if nobody finds this', () => {
           { id: 'riddle', kind: 'puzzle', minutes: { low: 9, likely: 9, high: 9 } },
           { id: 'tin', kind: 'container' },
           { id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '472' },
-          { id: 'bolt', kind: 'fastener', on: 'tin', type: 'key' },
+          { id: 'bolt', kind: 'fastener', name: 'Lock', on: 'tin', type: 'key' },
           { id: 'pin', kind: 'key' },
           { id: 'badge', kind: 'prize', in: 'tin' },
         ],
@@ -92,7 +92,7 @@ describe('what if nobody finds this', () => {
     const twice = assess(
       winnable(
         [
-          { id: 'bolt', kind: 'fastener', on: 'tin', type: 'key' },
+          { id: 'bolt', kind: 'fastener', name: 'Lock', on: 'tin', type: 'key' },
           { id: 'pin', kind: 'key', in: 'shelf' },
         ],
         ['pin>bolt'],
@@ -261,7 +261,7 @@ describe('the order of play', () => {
   });
 
   it('names the lock where a box has several, and what can be done side by side', () => {
-    const game = winnable([{ id: 'second', kind: 'fastener', on: 'chest', type: 'latch' }]);
+    const game = winnable([{ id: 'second', kind: 'fastener', name: '', on: 'chest', type: 'latch' }]);
     const lines = orderOfPlayLines(assess(game)).map(
       ({ title, reason }) => `${plain(title)} | ${plain(reason)}`,
     );

@@ -26,7 +26,7 @@ function topics(parts: Sentence): string[] {
 }
 
 const spare: readonly Change[] = [
-  { id: 'padlock', kind: 'fastener', on: 'chest', type: 'key', need: 1 },
+  { id: 'padlock', kind: 'fastener', on: 'chest', name: 'Lock', type: 'key', need: 1 },
   { id: 'spare', kind: 'key', in: 'sill' },
   { id: 'sill', kind: 'place' },
 ];
@@ -172,7 +172,14 @@ describe('the verdict', () => {
         code: '472',
         minutes: { low: 0, likely: 0, high: 0 },
       },
-      { id: 'padlock', kind: 'fastener', on: 'chest', type: 'key', minutes: { low: 0, likely: 0, high: 0 } },
+      {
+        id: 'padlock',
+        kind: 'fastener',
+        name: 'Lock',
+        on: 'chest',
+        type: 'key',
+        minutes: { low: 0, likely: 0, high: 0 },
+      },
       { id: 'sums', kind: 'puzzle', answer: '472', minutes: { low: 0, likely: 0, high: 0 } },
     ]);
     expect(verdict(game).first).toMatch(/ Its only step is needed\.$/);
@@ -187,7 +194,7 @@ describe('the verdict', () => {
 
   it('on a wrong code counts no steps: the order of play goes on behind the lock', () => {
     const { tone, first, second } = verdict(
-      winnable([{ id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '471' }]),
+      winnable([{ id: 'wheels', kind: 'fastener', name: 'Lock', on: 'tin', type: 'number', code: '471' }]),
     );
     expect(first).toBe('It cannot be won. The number lock on tin is set to 471, but sums gives 472.');
     expect(tone).toBe('stops');
@@ -214,7 +221,7 @@ describe('the verdict', () => {
 
   it('counts what else stops it', () => {
     const game = winnable([
-      { id: 'wheels', kind: 'fastener', on: 'tin', type: 'number', code: '471' },
+      { id: 'wheels', kind: 'fastener', name: 'Lock', on: 'tin', type: 'number', code: '471' },
       { id: 'bolt', kind: 'fastener', on: 'chest', type: 'word' },
     ]);
     const { second, parts } = verdict(game);

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { FORM } from '../../../src/words/screen-form.ts';
 import { NodeLink } from '../../shell/NodeLink.tsx';
 import { Sign } from '../../shell/signs.tsx';
+import { useGame } from '../../store/game.ts';
 import { type Choice, Picker } from '../Picker.tsx';
 import { type Arrow, removeArrow } from './arrows.ts';
 import { shownName } from './holders.ts';
@@ -19,6 +20,7 @@ export interface ArrowListProps {
 }
 
 export function ArrowList({ arrows, none, add, choices, onAdd, below, children }: ArrowListProps) {
+  const game = useGame((state) => state.game);
   const [choosing, setChoosing] = useState(false);
   return (
     <>
@@ -29,12 +31,12 @@ export function ArrowList({ arrows, none, add, choices, onAdd, below, children }
           {arrows.map((arrow) => (
             <li key={arrow.link.id}>
               <div className="form-line">
-                <NodeLink id={arrow.other.id}>{shownName(arrow.other)}</NodeLink>
+                <NodeLink id={arrow.other.id}>{shownName(game, arrow.other)}</NodeLink>
                 <button
                   type="button"
                   className="form-cross"
-                  aria-label={FORM.removeArrow(shownName(arrow.other))}
-                  title={FORM.removeArrow(shownName(arrow.other))}
+                  aria-label={FORM.removeArrow(shownName(game, arrow.other))}
+                  title={FORM.removeArrow(shownName(game, arrow.other))}
                   onClick={() => removeArrow(arrow.link.id)}
                 >
                   <Sign name="cross" />

@@ -16,12 +16,13 @@ function rows(game: Game, holder: NodeId, locks: boolean): GameNode[] {
 }
 
 function Names({ nodes, none }: { nodes: readonly GameNode[]; none: string }) {
+  const game = useGame((state) => state.game);
   if (nodes.length === 0) return <p className="quiet">{none}</p>;
   return (
     <ul className="form-names">
       {nodes.map((node) => (
         <li key={node.id}>
-          <NodeLink id={node.id}>{shownName(node)}</NodeLink>
+          <NodeLink id={node.id}>{shownName(game, node)}</NodeLink>
         </li>
       ))}
     </ul>

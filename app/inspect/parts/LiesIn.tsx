@@ -41,7 +41,7 @@ export function LiesIn({ node }: { node: GameNode }) {
   return (
     <Section title={title}>
       <div className="form-line">
-        <span>{holder ? <NodeLink id={holder.id}>{shownName(holder)}</NodeLink> : nothing}</span>
+        <span>{holder ? <NodeLink id={holder.id}>{shownName(game, holder)}</NodeLink> : nothing}</span>
         <button
           type="button"
           className="button"

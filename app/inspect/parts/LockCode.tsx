@@ -17,7 +17,7 @@ export function LockCode({ node }: { node: NodeOf<'fastener'> }) {
   const length = symbolsOf(codeOf(game, node.id) ?? '').length;
   const sources = arrowsInto(game, node.id)
     .filter(({ other }) => fillsPlaces(other, node) && codeOf(game, other.id) !== undefined)
-    .map(({ link, other }) => ({ id: other.id, name: shownName(other), positions: link.at }));
+    .map(({ link, other }) => ({ id: other.id, name: shownName(game, other), positions: link.at }));
   return (
     <Section title={FORM.code}>
       <CodeField

@@ -14,7 +14,13 @@ export interface Arrow {
   readonly other: GameNode;
 }
 
-const byName = (a: GameNode, b: GameNode) => a.name.localeCompare(b.name, 'en') || (a.id < b.id ? -1 : 1);
+interface Named {
+  readonly node: GameNode;
+  readonly name: string;
+}
+
+const inOrder = (a: Named, b: Named) =>
+  a.name.localeCompare(b.name, 'en') || (a.node.id < b.node.id ? -1 : 1);
 
 /** By name, so that a form reads alike however the arrows came about. */
 export function arrowsInto(game: Game, id: NodeId): Arrow[] {
@@ -26,19 +32,13 @@ export function arrowsFrom(game: Game, id: NodeId): Arrow[] {
 }
 
 function sorted(game: Game, otherEnd: (link: GameLink) => NodeId | undefined): Arrow[] {
-  const arrows: Arrow[] = [];
+  const arrows: (Arrow & Named)[] = [];
   for (const link of game.links.values()) {
     const end = otherEnd(link);
     const other = end === undefined ? undefined : game.nodes.get(end);
-    if (other) arrows.push({ link, other });
+    if (other) arrows.push({ link, other, node: other, name: shownName(game, other) });
   }
-  return arrows.sort((a, b) => byName(a.other, b.other));
-}
-
-/** A lock's name says little without its box. */
-function targetName(game: Game, node: GameNode): string {
-  const carrier = node.kind === 'fastener' ? game.nodes.get(node.on) : undefined;
-  return carrier ? `${shownName(node)} (${shownName(carrier)})` : shownName(node);
+  return arrows.sort(inOrder).map(({ link, other }) => ({ link, other }));
 }
 
 const KINDS: readonly GameNode['kind'][] = [
@@ -55,8 +55,9 @@ const KINDS: readonly GameNode['kind'][] = [
 function choices(game: Game, legal: (node: GameNode) => boolean): Choice[] {
   return [...game.nodes.values()]
     .filter(legal)
-    .sort((a, b) => KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind) || byName(a, b))
-    .map((node) => ({ id: node.id, name: targetName(game, node), group: KIND_GROUPS[node.kind] }));
+    .map((node) => ({ node, name: shownName(game, node) }))
+    .sort((a, b) => KINDS.indexOf(a.node.kind) - KINDS.indexOf(b.node.kind) || inOrder(a, b))
+    .map(({ node, name }) => ({ id: node.id, name, group: KIND_GROUPS[node.kind] }));
 }
 
 export function possibleTargets(game: Game, id: NodeId): Choice[] {

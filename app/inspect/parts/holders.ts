@@ -11,10 +11,13 @@ import {
 import { captionOf, handedOver } from '../../../src/map/caption.ts';
 import type { Caption } from '../../../src/map/layout.ts';
 import { kindName, withArticle } from '../../../src/words/kinds.ts';
+import { sayer } from '../../../src/words/say.ts';
+import { plain } from '../../../src/words/sentence.ts';
 import type { Choice } from '../Picker.tsx';
 
-/** For choosing: its name, or its kind where it has none. */
-export function shownName(node: GameNode): string {
+/** For choosing: its name, or its kind where it has none; a lock as it is called everywhere. */
+export function shownName(game: Game, node: GameNode): string {
+  if (node.kind === 'fastener') return plain(sayer(game).title(node.id));
   return node.name.trim() === '' ? withArticle(kindName(node.kind)) : node.name;
 }
 
@@ -32,7 +35,8 @@ export function holderChoices(
   const choices: Choice[] = [];
   const visit = (node: GameNode, depth: number) => {
     if (within.has(node.id) || !isHolder(node)) return;
-    if (fits(node)) choices.push({ id: node.id, name: shownName(node), depth, current: node.id === current });
+    if (fits(node))
+      choices.push({ id: node.id, name: shownName(game, node), depth, current: node.id === current });
     for (const child of [...(children.get(node.id) ?? [])].sort(byName)) visit(child, depth + 1);
   };
   const outermost = [...game.nodes.values()].filter((node) => parentOf(node) === undefined);

@@ -30,6 +30,14 @@ export interface StepCut {
   readonly minute: number;
 }
 
+/** Whoever gives a step away sooner has not seen yet that the lesson runs late. Minutes; own rule. */
+const SEEN_LATE = 5;
+
+/** Those of the cuts that a teacher can plan with. */
+export function plannedCuts(cuts: readonly StepCut[]): readonly StepCut[] {
+  return cuts.filter(({ minute }) => minute >= SEEN_LATE);
+}
+
 export interface Pace {
   /** Runs of one team in time, and late. */
   readonly inTime: number;

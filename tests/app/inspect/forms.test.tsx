@@ -482,8 +482,8 @@ describe('arrows', () => {
     openForm('note');
     fireEvent.click(screen.getByRole('button', { name: 'Needed for…' }));
     const options = within(screen.getByRole('listbox')).getAllByRole('option');
-    expect(options.map((option) => option.textContent)).toEqual(['Number lock (Green tin)', 'Window sill']);
-    fireEvent.click(screen.getByRole('option', { name: 'Number lock (Green tin)' }));
+    expect(options.map((option) => option.textContent)).toEqual(['Number lock on Green tin', 'Window sill']);
+    fireEvent.click(screen.getByRole('option', { name: 'Number lock on Green tin' }));
     expect([...theGame().links.values()].some(({ from, to }) => from === 'note' && to === 'lock')).toBe(true);
   });
 
@@ -524,7 +524,7 @@ describe('arrows', () => {
   test('are removed from either end', () => {
     openForm('sum');
     fireEvent.click(screen.getByRole('button', { name: 'Remove the arrow: Torn note' }));
-    fireEvent.click(screen.getByRole('button', { name: 'Remove the arrow: Number lock' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Remove the arrow: Number lock on Green tin' }));
     expect(theGame().links.size).toBe(0);
   });
 
