@@ -77,7 +77,7 @@ for (const viewport of [
       await says('Without Red tag, Iron box stays shut. The game cannot be won then.');
       await page.mouse.up();
       await expect(thing(page, 'ironlock')).toContainText('stays shut');
-      await expect(thing(page, 'velvetlock')).toContainText('stays shut');
+      await expect(thing(page, 'tabletcode')).toContainText('stays shut');
       await expect(thing(page, 'slatelock')).not.toContainText('stays shut');
       await page.keyboard.press('Escape');
       await expect(verdict(page)).toHaveText(before);
@@ -125,7 +125,7 @@ for (const viewport of [
       }
       await expect(legend).toContainText(/Waiting is longest while .* of 6 pupils wait/);
       await legend.getByRole('checkbox', { name: 'What decides the end' }).check();
-      await expect(thing(page, 'velvetlock')).toHaveAccessibleName(/decides the end/);
+      await expect(thing(page, 'tabletcode')).toHaveAccessibleName(/decides the end/);
 
       await page.reload();
       await page.getByRole('button', { name: 'Hide where the time goes' }).click();

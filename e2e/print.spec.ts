@@ -367,5 +367,5 @@ test('where workers are refused, the page lays the sheets out itself', async ({ 
   await expect(options).toContainText('The list of codes is left out.');
   await finished(page);
   await expect(pagesOf(page)).toContainText('Light to heavy');
-  await expect(pagesOf(page)).not.toContainText('8562');
+  await expect(pagesOf(page)).not.toContainText('KD413');
 });

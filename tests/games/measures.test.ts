@@ -4,6 +4,7 @@ import { codesOf } from '../../src/engine/codes.ts';
 import { measure } from '../../src/engine/measures.ts';
 import { compile } from '../../src/engine/network.ts';
 import { reportOf } from '../../src/engine/report.ts';
+import { FASTENER_TYPES } from '../../src/fasteners/index.ts';
 import { assess } from '../../src/findings/assess.ts';
 import { KINDS } from '../../src/game/model.ts';
 import { findingSentence } from '../../src/words/findings/index.ts';
@@ -68,15 +69,15 @@ describe('the full lesson', () => {
   const measures = measure(network);
   const report = reportOf(gameOf('mineral-hall'));
 
-  test('uses four types of lock and a latch, a hasp, boxes in boxes, a tool and a red herring', () => {
+  test('uses every type of lock and a latch, a hasp, a box in a box, a tool and a red herring', () => {
     const fasteners = file.nodes.filter((node) => node.kind === 'fastener');
     expect(new Set(fasteners.map((fastener) => fastener.type))).toEqual(
-      new Set(['key', 'number', 'word', 'direction', 'latch']),
+      new Set(FASTENER_TYPES.map(({ type }) => type)),
     );
-    expect(fasteners.filter((fastener) => fastener.on === 'case')).toHaveLength(3);
+    expect(fasteners.filter((fastener) => fastener.on === 'case')).toHaveLength(2);
     const boxes = new Set(file.nodes.flatMap(({ kind, id }) => (kind === 'container' ? [id] : [])));
     const inBoxes = file.nodes.filter((node) => node.kind === 'container' && boxes.has(node.in ?? ''));
-    expect(inBoxes.map(({ id }) => id).sort()).toEqual(['velvet', 'wadbox']);
+    expect(inBoxes.map(({ id }) => id)).toEqual(['wadbox']);
     expect(file.links.filter((link) => link.at !== undefined)).toHaveLength(3);
     expect(file.links).toContainEqual(expect.objectContaining({ from: 'findbox', to: 'globe' }));
     expect(report.mustDo).toContain('underlens');

@@ -13,7 +13,7 @@ test('the first thing that scratches a sample, and its shine, give the word of t
   expect(new Set(bands.flatMap(([, dull, shiny]) => [dull, shiny])).size).toBe(10);
   const scratchers = bands.map(([name]) => name).slice(0, -1);
   const samples = game.lines('scratch').filter((line) => /^Sample/.test(line));
-  expect(samples).toHaveLength(5);
+  expect(samples).toHaveLength(4);
   const letters = samples.map((line) => {
     const [list = '', shine = ''] = groups(line, /^Sample \d: (.+); (dull|shiny)$/);
     const marks = list.split(', ').map((mark) => groups(mark, /^(.+) (yes|no)$/));
@@ -28,7 +28,7 @@ test('the first thing that scratches a sample, and its shine, give the word of t
   expect(letters.join('')).toBe(game.code('slatelock'));
 });
 
-test('the three gauges give the digits of the lens tin', () => {
+test('the three gauges give the numbers for the dial of the lens tin', () => {
   const readings = game
     .lines('gauges')
     .filter((line) => /equal spaces/.test(line))
@@ -43,23 +43,21 @@ test('the three gauges give the digits of the lens tin', () => {
       expect(Number(past)).toBeLessThan(Number(spaces));
       return Number(from) + (Number(next) / Number(spaces)) * Number(past);
     });
-  expect(readings).toEqual([70, 14, 250]);
-  const places = [
-    [/tens digit/, 10],
-    [/ones digit/, 1],
-    [/hundreds digit/, 100],
-  ] as const;
-  const asked = game.lines('readscales').filter((line) => / wheel: /.test(line));
+  expect(readings).toEqual([32, 14, 25]);
+  const asked = game.lines('readscales').filter((line) => / of the (?!lens tin)/.test(line));
+  expect(asked.map((line) => line.split(' ')[0])).toEqual(['first', 'then', 'last']);
   const names = ['balance', 'thermometer', 'measuring jug'];
-  const digits = asked.map((line) => {
+  const numbers = asked.map((line) => {
     const gauge = only(
       names.flatMap((name, index) => (line.endsWith(name) ? [index] : [])),
       line,
     );
-    return Math.floor((readings[gauge] ?? Number.NaN) / known(places, line)) % 10;
+    return readings[gauge];
   });
-  expect(digits.join('')).toBe(game.code('readscales'));
-  expect(digits.join('')).toBe(game.code('lenslock'));
+  expect(numbers.join(' ')).toBe(game.node('readscales').answer);
+  expect(numbers.join(' ')).toBe(game.node('lenslock').code);
+  const [highest] = groups(game.node('lenslock').note ?? '', /0 to (\d+)/);
+  for (const number of numbers) expect(number).toBeLessThanOrEqual(Number(highest));
 });
 
 /** Grams of a mass written as kilograms, grams or both. */
@@ -70,17 +68,17 @@ function grams(mass: string): number {
   return Number(amount) * (unit === 'kg' ? 1000 : 1);
 }
 
-test('the crates from light to heavy open the courier box', () => {
+test('the pictures of the crates from light to heavy open the courier box', () => {
   const crates = game
     .lines('freight')
-    .filter((line) => /; crate/.test(line))
+    .filter((line) => /; \w+$/.test(line))
     .map((line) => {
-      const [mass = '', crate] = groups(line, /: (.+); crate (\d)$/);
-      return { grams: grams(mass), crate };
+      const [mass = '', picture = ''] = groups(line, /: (.+); (\w+)$/);
+      return { grams: grams(mass), picture };
     })
     .toSorted((a, b) => a.grams - b.grams);
   expect(crates.map((crate) => crate.grams)).toEqual([980, 1090, 1250, 1400]);
-  const code = crates.map(({ crate }) => crate).join('');
+  const code = normaliseCode(crates.map(({ picture }) => picture).join(' '));
   expect(code).toBe(game.code('weigh'));
   expect(code).toBe(game.code('courierlock'));
 });
@@ -89,7 +87,7 @@ const ORIGIN_OF_ROCK = [
   [/^Card \d, granite/, 'cooled slowly'],
   [/^Card \d, pumice/, 'cooled fast'],
   [/^Card \d, (sandstone|limestone)/, 'settled in layers'],
-  [/^Card \d, marble/, 'changed by heat or pressure'],
+  [/^Card \d, (marble|slate)/, 'changed by heat or pressure'],
 ] as const;
 
 const ARROWS = new Map([
@@ -99,10 +97,11 @@ const ARROWS = new Map([
   ['DOWN', 'D'],
 ]);
 
-test('how each rock was made gives the directions for the case', () => {
+test('how each rock was made gives the directions for the field bag', () => {
   const rules = game.lines('tree').filter((line) => /: [A-Z]+$/.test(line));
   expect(rules).toHaveLength(4);
   const cards = game.lines('cards').filter((line) => /^Card/.test(line));
+  expect(cards).toHaveLength(6);
   const moves = cards.map((card) => {
     const rule = only(
       rules.filter((line) => line.includes(known(ORIGIN_OF_ROCK, card))),
@@ -111,7 +110,7 @@ test('how each rock was made gives the directions for the case', () => {
     return ARROWS.get(groups(rule, /: ([A-Z]+)$/)[0] ?? '');
   });
   expect(moves.join('')).toBe(game.code('formed'));
-  expect(normaliseCode(moves.join(''))).toBe(game.code('casearrow'));
+  expect(normaliseCode(moves.join(''))).toBe(game.code('baglock'));
 });
 
 test('the caretaker walks to the globe, inside the plan all the way', () => {
@@ -164,36 +163,39 @@ test('the words of the trade give the word under the lens', () => {
 
 const SHAPES = [
   [/is a cube\. How many faces/, '6'],
-  [/can be an octahedron.* How many faces/, '8'],
+  [/can be an octahedron.* How many edges/, '12'],
   [/all rhombuses\. How many corners has one such face/, '4'],
 ] as const;
 
-test('three scraps give one wheel each of the number lock of the case', () => {
-  const wheels = ['first wheel', 'second wheel', 'third wheel'];
+test('three scraps give the four wheels of the number lock of the case', () => {
+  const wheels = ['first', 'second', 'third', 'fourth'];
   const code: string[] = [];
   for (const id of ['scrap1', 'scrap2', 'scrap3']) {
     const text = game.text(id);
-    const wheel = wheels.findIndex((name) => text.includes(name));
+    const [named = ''] = groups(text, /^CURATOR'S CASE, (.+) wheels?$/m);
+    const at = named.split(' and ').map((name) => wheels.indexOf(name) + 1);
     const link = game.file.links.find((one) => one.from === id && one.to === 'casenumber');
-    expect(link?.at).toEqual([wheel + 1]);
+    expect(link?.at).toEqual(at);
     expect(known(SHAPES, text)).toBe(game.code(id));
-    code[wheel] = game.code(id);
+    expect(game.code(id)).toHaveLength(at.length);
+    for (const [i, wheel] of at.entries()) code[wheel - 1] = game.code(id).charAt(i);
   }
+  expect(code).toHaveLength(wheels.length);
   expect(code.join('')).toBe(game.code('casenumber'));
 });
 
 test('one stone of the table fits the report, and each line of the report is needed', () => {
   const stones = game
     .lines('table')
-    .filter((line) => /; \d{4}$/.test(line))
+    .filter((line) => /; [A-Z]+\d+$/.test(line))
     .map((line) => {
-      const [name, lustre, streak, magnet, glass, number] = groups(
+      const [name, lustre, streak, magnet, glass, mark] = groups(
         line,
-        /^(\w+): ([\w-]+); ([\w-]+); (yes|no); (yes|no); (\d{4})$/,
+        /^(\w+): ([\w-]+); ([\w-]+); (yes|no); (yes|no); ([A-Z]{2}\d{3})$/,
       );
-      return { name, lustre, streak, magnet, glass, number };
+      return { name, lustre, streak, magnet, glass, mark };
     });
-  expect(new Set(stones.map((stone) => stone.number)).size).toBe(8);
+  expect(new Set(stones.map((stone) => stone.mark)).size).toBe(8);
   const report = game.text('report');
   const [lustre] = groups(report, /^lustre: (\w+)$/m);
   const [notStreak] = groups(report, /^streak: not (.+)$/m);
@@ -210,8 +212,8 @@ test('one stone of the table fits the report, and each line of the report is nee
     report,
   );
   expect(stone.name).toBe('Pyrite');
-  expect(stone.number).toBe(game.code('nameit'));
-  expect(stone.number).toBe(game.code('velvetlock'));
+  expect(stone.mark).toBe(game.code('nameit'));
+  expect(stone.mark).toBe(game.code('tabletcode'));
   for (const dropped of tests) {
     const fits = stones.filter((one) => tests.every((test) => test === dropped || test(one)));
     expect(fits.length).toBeGreaterThan(1);

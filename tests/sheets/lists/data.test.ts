@@ -62,8 +62,8 @@ describe('the codes of all locks', () => {
     const scraps = lockEntries(hall).find(({ lock }) => lock === 'casenumber');
     expect(scraps?.openers).toEqual([
       { node: 'scrap1', at: [1] },
-      { node: 'scrap2', at: [2] },
-      { node: 'scrap3', at: [3] },
+      { node: 'scrap2', at: [2, 3] },
+      { node: 'scrap3', at: [4] },
     ]);
   });
 
