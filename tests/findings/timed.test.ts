@@ -8,7 +8,7 @@ import { statedRules } from '../../src/engine/simulation/rules.ts';
 import { assess } from '../../src/findings/assess.ts';
 import { isLateFinding, TIMED_RULES, timedFindings } from '../../src/findings/timed/index.ts';
 import { leadsToPrize } from '../../src/findings/timed/needless-step.ts';
-import { minutesAlone } from '../../src/findings/timed/one-at-a-time.ts';
+import { aloneIn } from '../../src/findings/timed/one-at-a-time.ts';
 import type { TimedCode, TimedFindingWith } from '../../src/findings/timed/timed-finding.ts';
 import { waitersWhile } from '../../src/findings/timed/waiters.ts';
 import type { Game } from '../../src/game/model.ts';
@@ -82,20 +82,36 @@ test('more teams than pupils', () => {
   expect(codes(0, 1)).not.toContain('moreTeamsThanPupils');
 });
 
-test('most of a team stands about while one of them works', () => {
+test('more than half of a team stands about while one of them works', () => {
   const one = lesson(row(1, 6, { hands: 1 }), { pupils: 12, teams: 3 });
   const finding = found(one, 'standAbout');
   expect(finding?.nodes).toEqual(['z0']);
   expect(finding?.values.waiting).toBeCloseTo(3);
   expect(finding && plain(timedSentence(one, finding))).toBe(
-    'While z0 is worked, about 3 of 4 pupils wait, for 6 minutes. That is most of a team with nothing to do.',
+    'While z0 is worked, about 3 of 4 pupils wait, for 6 minutes. That is more than half of a team with nothing to do.',
   );
-  // Two of four are half, not most; and three minutes are borne.
+  // Two of four are half, not more; and three minutes are borne.
   expect(found(lesson(row(1, 6, { hands: 2 }), { pupils: 12, teams: 3 }), 'standAbout')).toBeUndefined();
   expect(found(lesson(row(1, 3, { hands: 1 }), { pupils: 12, teams: 3 }), 'standAbout')).toBeUndefined();
 });
 
-test('of several steps at which most stand about, the one with the most waiting is told first', () => {
+test('a mean of a little more than half that is told as half is not more than half', () => {
+  const figures = figuresOf(lesson(row(1, 6, { hands: 2 }), { pupils: 12, teams: 3 }));
+  const { simulated } = figures;
+  const waits = (pupils: number) =>
+    timedFindings({
+      ...figures,
+      simulated: {
+        ...simulated,
+        idleWhile: simulated.idleWhile.map((_, i) => (i === step ? 6 * pupils : 0)),
+      },
+    }).some(({ code }) => code === 'standAbout');
+  const step = figures.clock.network.index.get('z0') ?? -1;
+  expect(waits(2.2)).toBe(false);
+  expect(waits(2.6)).toBe(true);
+});
+
+test('of several steps at which more than half stand about, the one with the most waiting is told first', () => {
   const game = lesson(
     gameOf(
       [
@@ -126,18 +142,49 @@ test('one step at a time all the way, and not where two can be done at once', ()
   expect(found(lesson(row(3, 4), { pupils: 24, teams: 4 }), 'oneAtATime')).toBeUndefined();
 });
 
-test('the minutes alone are those with just one step', () => {
-  const log = {
-    run: 0,
-    end: 10,
-    possible: Float64Array.of(0, 3, Number.POSITIVE_INFINITY),
-    begin: Float64Array.of(0, 4, Number.POSITIVE_INFINITY),
-    free: Float64Array.of(5, 9, Number.POSITIVE_INFINITY),
-    pupils: Int32Array.of(1, 1, 0),
-    reached: Float64Array.of(5, 9, Number.POSITIVE_INFINITY),
+test('one step at a time is nothing to say where hardly anybody waits for it', () => {
+  const of = (hands: number) => found(lesson(row(5, 4, { hands }), { pupils: 16, teams: 4 }), 'oneAtATime');
+  expect(of(4)).toBeUndefined();
+  expect(of(3)?.values).toEqual({ alone: 20, end: 20, team: 4 });
+  // One of eight waits: that is less than a quarter.
+  const eight = lesson(row(5, 4, { hands: 7 }), { pupils: 16, teams: 2 });
+  expect(found(eight, 'oneAtATime')).toBeUndefined();
+});
+
+test('the minutes alone are those in which one step is worked and no other could be', () => {
+  const game = gameOf(
+    [
+      { id: 'a', kind: 'puzzle' },
+      { id: 'b', kind: 'puzzle' },
+      { id: 'cup', kind: 'prize' },
+      { id: 'd', kind: 'puzzle' },
+    ],
+    ['a>d', 'b>d', 'd>cup'],
+  );
+  const clock = clockOf(lesson(game, { pupils: 4, teams: 1 }), compile(game));
+  const never = Number.POSITIVE_INFINITY;
+  type Times = readonly [possible: number, begin: number, free: number, reached: number, pupils: number];
+  const alone = (end: number, times: Readonly<Record<string, Times>>) => {
+    const all = clock.network.ids.map((id): Times => times[id] ?? [never, never, never, never, 0]);
+    const column = (at: 0 | 1 | 2 | 3) => Float64Array.from(all, (of) => of[at]);
+    const [possible, begin, free, reached] = [column(0), column(1), column(2), column(3)];
+    const pupils = Int32Array.from(all, (of) => of[4]);
+    return aloneIn(clock, { run: 0, end, possible, begin, free, reached, pupils });
   };
   // From 3 to 5 there are two, from 9 on none.
-  expect(minutesAlone(log, Uint8Array.of(1, 1, 1))).toBe(7);
+  const two = { a: [0, 0, 5, 5, 1], b: [3, 4, 9, 9, 3] } as const;
+  expect(alone(10, two)).toEqual({ minutes: 7, waiting: 3 * 3 + 4 });
+  // Possible from 5 and begun at 8: until then there is nothing that could be done.
+  expect(alone(10, { a: [0, 0, 5, 5, 2], b: [5, 8, 10, 10, 2] })).toEqual({ minutes: 7, waiting: 14 });
+  // Until what it leads to is reached, it could be done; from then on it is passed over.
+  expect(alone(10, { a: [0, 0, 4, 4, 4], b: [0, never, never, never, 0], d: [4, 4, 10, 10, 1] })).toEqual({
+    minutes: 0,
+    waiting: 0,
+  });
+  expect(alone(10, { a: [0, 0, 6, 6, 2], b: [0, never, never, never, 0], d: [1, 1, 4, 4, 2] })).toEqual({
+    minutes: 2,
+    waiting: 4,
+  });
 });
 
 test('one lamp for four teams, and a lamp for each', () => {

@@ -239,9 +239,25 @@ describe('what is proposed', () => {
     const values = (game: Game, code: Help['code']) =>
       changesOf(assess(game)).flatMap((help) => (help.code === code ? [help.values] : []));
     expect(values(with_({ pupils: 2, teams: 2 }, 2), 'setTeams')).toEqual([{ teams: 1, before: 2 }]);
-    expect(values(with_({ pupils: 3, teams: 1 }, 1), 'setTeams')).toEqual([{ teams: 2, before: 1 }]);
+    expect(values(with_({ pupils: 4, teams: 1 }, 1), 'setTeams')).toEqual([{ teams: 2, before: 1 }]);
     expect(values(with_({ pupils: 4, teams: 2 }, 2), 'shareMore')).toEqual([]);
     expect(values(with_({ pupils: 4, teams: 3 }, 2), 'shareMore')).toEqual([{ thing: 'shelf', shared: 3 }]);
+  });
+
+  it('has only teams that are nearly of the size that is played', () => {
+    const teams = (pupils: number, before: number) =>
+      changesOf(assess({ ...winnable(), head: { lesson: { pupils, teams: before } } })).flatMap((help) =>
+        help.code === 'setTeams' ? [help.values.teams] : [],
+      );
+    // In 7 teams three of 24 would have 4 pupils where 3 are played; in 5, one has 4 where 5 are.
+    expect(teams(24, 6)).toEqual([5]);
+    expect(teams(24, 7)).toEqual([8, 6]);
+    // Halves and thirds are too far, quarters are not.
+    expect(teams(3, 1)).toEqual([]);
+    expect(teams(9, 5)).toEqual([4]);
+    expect(teams(10, 4)).toEqual([5]);
+    expect(teams(3, 3)).toEqual([]);
+    expect(teams(2, 2)).toEqual([1]);
   });
 
   it('leaves out a lock with what leads to it alone, never a clue without which a puzzle is asked for', () => {

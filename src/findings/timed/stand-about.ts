@@ -1,4 +1,4 @@
-/** Most of a team has nothing to do while something is being worked, for minutes. One finding, with all such steps. */
+/** More than half of a team has nothing to do while something is being worked, for minutes. One finding, with all such steps. */
 import type { NodeId } from '../../game/model.ts';
 import type { TimedRule } from './timed-finding.ts';
 import { waitersWhile } from './waiters.ts';
@@ -12,8 +12,7 @@ export interface StandAbout {
   readonly team: number;
 }
 
-/** More than this part of the team is most of it. */
-const MOST = 0.5;
+const HALF = 0.5;
 /** Minutes of waiting that children bear. Common practice, no source. */
 const BEARABLE = 3;
 
@@ -23,10 +22,12 @@ export const standAbout: TimedRule<'standAbout', StandAbout> = {
     const { clock, simulated } = figures;
     const { ids, minutes } = clock.network;
     const team = simulated.team;
+    // Of the mean, and of the whole pupils as which it is told.
+    const isMoreThanHalf = (pupils: number) => Math.min(pupils, Math.round(pupils)) > HALF * team;
     // In whole minutes, so that the order of steps alike does not hang on chance.
     const idle = (step: number) => Math.round(simulated.idleWhile[step] ?? 0);
     const steps = [...ids.keys()]
-      .filter((step) => (minutes[step] ?? 0) > BEARABLE && waitersWhile(figures, step) > MOST * team)
+      .filter((step) => (minutes[step] ?? 0) > BEARABLE && isMoreThanHalf(waitersWhile(figures, step)))
       .sort((a, b) => idle(b) - idle(a) || a - b);
     const [worst] = steps;
     if (worst === undefined) return [];

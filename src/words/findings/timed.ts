@@ -75,8 +75,8 @@ function standAbout({ values }: TimedFindingWith<'standAbout'>, say: Say): Told 
     is: capital(sentence(whileWorked(say, worst), ', ', most)),
     so:
       others.length === 0
-        ? ['That is most of a team with nothing to do.']
-        : sentence('So does most of a team with ', say.names(others), '.'),
+        ? ['That is more than half of a team with nothing to do.']
+        : sentence('More than half of a team waits with ', say.names(others), ' too.'),
   };
 }
 
