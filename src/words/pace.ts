@@ -17,7 +17,7 @@ export const PACE = {
   fourFifths: 'Hint if still shut at',
   cuts: 'A lesson that runs late still ends in time, four times in five, when this step is given away at this minute of play.',
   step: 'Step',
-  minute: 'Minute',
+  minute: 'Give away at',
   noLocks: 'No lock to keep pace by.',
   neverInTime: 'No lesson ends in time, so there is no pace to keep.',
   hardlyLate: 'Hardly a lesson runs late.',

@@ -22,7 +22,7 @@ export const PLAY = {
   waiting: 'waiting',
   bell: 'bell',
   bellAt: (minute: number) => `bell at ${figure(minute)}`,
-  legend: 'The line is how many are busy on average; each bar, when a box opens in 8 lessons in 10.',
+  legend: 'Line: average. A box opens on its bar in 8 lessons in 10.',
   working: 'Being worked out.',
   again: 'being worked out anew',
   empty: 'A lesson can be played through as soon as there is a game.',
