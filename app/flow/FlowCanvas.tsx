@@ -34,6 +34,7 @@ import { SizeWatch } from './SizeWatch.tsx';
 import { nodeTypes } from './shapes/index.ts';
 import { useCards, useShownNodes } from './useCards.ts';
 import { fitAll, useFirstView, useShown } from './useInView.ts';
+import { useKeepInView } from './useKeepInView.ts';
 import { useKeys } from './useKeys.ts';
 import { usePress } from './usePress.ts';
 import { useScene } from './useScene.ts';
@@ -105,6 +106,7 @@ function Canvas({ foot }: { foot: React.ReactNode }) {
   useSettling(layout, moving !== undefined, element);
   useFirstView(layout);
   useShown();
+  useKeepInView(element, folded);
 
   return (
     <div

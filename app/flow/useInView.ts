@@ -11,7 +11,7 @@ import { NAMES_READABLE } from './levels.ts';
 import { bringIntoView, fitTo, inView, useMounted } from './viewport.ts';
 
 /** Everything on the mat. */
-function wholeOf(layout: MapLayout): Rect | undefined {
+export function wholeOf(layout: MapLayout): Rect | undefined {
   return bounds([...matRects(layout).values(), ...layout.fields]);
 }
 

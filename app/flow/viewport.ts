@@ -48,7 +48,7 @@ function movement(milliseconds: number): number {
   return matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : milliseconds;
 }
 
-interface Edges {
+export interface Edges {
   readonly left: number;
   readonly top: number;
   readonly right: number;
@@ -56,7 +56,7 @@ interface Edges {
 }
 
 /** The part of the window in which things are shown, from its upper left corner: what stands over the mat leaves it free. */
-function freeOf(element: HTMLElement, box: DOMRect): Edges {
+export function freeOf(element: HTMLElement, box: DOMRect): Edges {
   let top = FIT_PADDING;
   let right = box.width - FIT_PADDING;
   let bottom = box.height - FIT_PADDING;

@@ -5,12 +5,12 @@ import { endText, openingText, PLAY, THE_END } from '../../src/words/play.ts';
 import { sayer } from '../../src/words/say.ts';
 import { plain } from '../../src/words/sentence.ts';
 import type { Axis } from './axis.ts';
-import { type Bar, lanesOf, namesOf } from './lanes.ts';
+import { type Bar, lanesOf, namesOf, placesOf } from './lanes.ts';
 import { type Lesson, tenthFrom } from './lesson.ts';
 
 const TYPE: TextStyle = { size: 12.5, weight: 'regular', family: 'words' };
-/** From a square to the name that is shown while it is pointed at. */
-const BESIDE = 10;
+/** As near to the minute shown, in pixels, a square is named that otherwise is not. */
+const NEAR = 6;
 /** Height of a lane in pixels. */
 export const LANE = 15;
 
@@ -58,19 +58,15 @@ interface Props {
   readonly marks: readonly Mark[];
   readonly laneOf: readonly number[];
   readonly width: number;
-  /** The minute shown, and how many pixels from the left it is. */
-  readonly minute: number;
+  /** Pixels from the left edge to the minute shown. */
   readonly now: number;
   /** Upper edge of the first lane. */
   readonly top: number;
   readonly low: boolean;
 }
 
-export function Openings({ marks, laneOf, width, minute, now, top, low }: Props) {
-  const names = useMemo(
-    () => (low ? [] : namesOf(marks, laneOf, width, now)),
-    [marks, laneOf, width, now, low],
-  );
+export function Openings({ marks, laneOf, width, now, top, low }: Props) {
+  const names = useMemo(() => (low ? [] : namesOf(marks, laneOf, width)), [marks, laneOf, width, low]);
   return (
     <ul aria-label={PLAY.openings}>
       {marks.map((mark, i) => (
@@ -79,7 +75,7 @@ export function Openings({ marks, laneOf, width, minute, now, top, low }: Props)
           mark={mark}
           top={top + (laneOf[i] ?? 0) * LANE}
           nameAt={names[i]?.left}
-          isNow={mark.minute === minute}
+          isNow={mark.minute !== undefined && Math.abs(mark.at - now) < NEAR}
           width={width}
         />
       ))}
@@ -90,9 +86,9 @@ export function Openings({ marks, laneOf, width, minute, now, top, low }: Props)
 interface OpeningProps {
   readonly mark: Mark;
   readonly top: number;
-  /** Where its name stands, if there is room for it now. */
+  /** Where its name stands, if there is room for it. */
   readonly nameAt: number | undefined;
-  /** It opens at the minute shown. */
+  /** It opens at about the minute shown. */
   readonly isNow: boolean;
   readonly width: number;
 }
@@ -101,21 +97,22 @@ const Opening = memo(({ mark, top, nameAt, isNow, width }: OpeningProps) => {
   const [pointed, setPointed] = useState(false);
   const { text, told, minute, isEnd, from, to, at } = mark;
   const left = Math.min(from, at);
-  const beside = at > width / 2 ? { right: width - at + BESIDE } : { left: at + BESIDE };
+  const pointing = {
+    onPointerEnter: () => setPointed(true),
+    onPointerLeave: () => setPointed(false),
+  };
   return (
     <li className={isEnd ? 'play-opening play-opening-end' : 'play-opening'} style={{ top }}>
       <span className="aloud">{told}</span>
       <i className="play-stray" style={{ left, width: Math.max(to, at) - left }} />
-      <i className="play-bar" style={{ left: from, width: Math.max(1, to - from) }} />
+      <i
+        className="play-bar"
+        style={{ left: from, width: Math.max(1, to - from) }}
+        title={told}
+        {...pointing}
+      />
       {minute !== undefined && (
-        <i
-          className="play-square"
-          style={{ left: at }}
-          title={told}
-          data-minute={minute}
-          onPointerEnter={() => setPointed(true)}
-          onPointerLeave={() => setPointed(false)}
-        />
+        <i className="play-square" style={{ left: at }} title={told} data-minute={minute} {...pointing} />
       )}
       {nameAt !== undefined ? (
         <span className="play-opening-name" style={{ left: nameAt }} aria-hidden="true">
@@ -123,7 +120,11 @@ const Opening = memo(({ mark, top, nameAt, isNow, width }: OpeningProps) => {
         </span>
       ) : (
         (pointed || isNow) && (
-          <span className="play-opening-name play-opening-over" style={beside} aria-hidden="true">
+          <span
+            className="play-opening-name play-opening-over"
+            style={{ left: placesOf(mark, width)[0]?.left ?? 0 }}
+            aria-hidden="true"
+          >
             {text}
           </span>
         )

@@ -19,7 +19,7 @@ interface Props {
 const AREAS = { high: 46, low: 19 };
 /** Between the areas and the lanes: figures, or on a low screen none. */
 const FIGURES = { high: 20, low: -2 };
-const MOST_LANES = 3;
+const MOST_LANES = 4;
 /** A hand that moves by fewer pixels only presses. */
 const STILL = 3;
 
@@ -89,7 +89,7 @@ export function Plot({ lesson, told, width, low }: Props) {
           }}
         />
         <Chart lesson={lesson} axis={axis} width={width} height={height} low={low} />
-        <Openings marks={marks} minute={minute} laneOf={laneOf} width={width} now={now} top={top} low={low} />
+        <Openings marks={marks} laneOf={laneOf} width={width} now={now} top={top} low={low} />
         <Hand x={now} height={height} />
       </div>
     </div>

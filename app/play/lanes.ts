@@ -1,6 +1,6 @@
 /**
  * Where the bars under the chart lie and which of them say their names: bars in as many lanes as there are, no two over each other
- * while there is room; names where they run into nothing, those nearest to the minute shown first.
+ * while there is room; each name at the right end of its own bar, or at the left where there is no room, and always there.
  */
 export interface Bar {
   /** Pixels from the left edge of the chart. */
@@ -20,6 +20,8 @@ export interface NamePlace {
 /** Half a square, and the space between a bar and its name. */
 const SQUARE = 6;
 const GAP = 5;
+/** From a name to what else is in its lane: so much more than to its own bar that nobody takes it for the other's. */
+const APART = 16;
 /** A name may reach so far beyond the right end of the chart. */
 const BEYOND = 14;
 
@@ -28,8 +30,8 @@ function extent({ from, to, at }: Bar): NamePlace {
   return { left: Math.min(from, at - SQUARE), right: Math.max(to, at + SQUARE) };
 }
 
-/** Right of its bar, or left of it where the chart ends; undefined where it fits on neither side. */
-function placesOf(bar: Bar, width: number): NamePlace[] {
+/** Right of its bar and left of it, as far as it stays on the chart. */
+export function placesOf(bar: Bar, width: number): NamePlace[] {
   const { left, right } = extent(bar);
   const places = [
     { left: right + GAP, right: right + GAP + bar.name },
@@ -40,25 +42,34 @@ function placesOf(bar: Bar, width: number): NamePlace[] {
 
 const meet = (a: NamePlace, b: NamePlace, gap: number) => a.left < b.right + gap && b.left < a.right + gap;
 
-/** The lane of each bar, from 0. @param bars sorted by their squares */
+/** What a bar takes with its name, on either side. */
+function wholesOf(bar: Bar, width: number): NamePlace[] {
+  const body = extent(bar);
+  return placesOf(bar, width).map((name) => ({
+    left: Math.min(body.left, name.left),
+    right: Math.max(body.right, name.right),
+  }));
+}
+
+/** The lane of each bar, from 0. */
 export function lanesOf(bars: readonly Bar[], lanes: number, width: number): number[] {
   const taken: NamePlace[][] = Array.from({ length: lanes }, () => []);
-  const isFree = (lane: readonly NamePlace[], place: NamePlace) =>
-    lane.every((other) => !meet(other, place, 2 * GAP));
-  return bars.map((bar) => {
+  const laneOf = bars.map(() => 0);
+  const left = (i: number) => Math.min(bars[i]?.from ?? 0, bars[i]?.at ?? 0);
+  // From the left, which takes the fewest lanes.
+  for (const i of [...bars.keys()].sort((a, b) => left(a) - left(b) || a - b)) {
+    const bar = bars[i];
+    if (!bar) continue;
     const body = extent(bar);
-    const [place] = placesOf(bar, width);
-    const whole = place
-      ? { left: Math.min(body.left, place.left), right: Math.max(body.right, place.right) }
-      : body;
-    const free = [whole, body].flatMap((wanted) => {
-      const lane = taken.findIndex((one) => isFree(one, wanted));
+    const free = [...wholesOf(bar, width), body].flatMap((wanted) => {
+      const lane = taken.findIndex((one) => one.every((other) => !meet(other, wanted, APART)));
       return lane < 0 ? [] : [{ lane, wanted }];
     });
     const { lane, wanted } = free[0] ?? { lane: leastMet(taken, body), wanted: body };
     taken[lane]?.push(wanted);
-    return lane;
-  });
+    laneOf[i] = lane;
+  }
+  return laneOf;
 }
 
 /** Where it lies over the least of what is there. */
@@ -72,30 +83,21 @@ function leastMet(taken: readonly (readonly NamePlace[])[], { left, right }: Nam
   return met.indexOf(Math.min(...met));
 }
 
-/**
- * Where each name stands, or undefined where there is no room for it now.
- * @param now pixels from the left edge: the nearest come first
- */
+/** Where each name stands, or undefined where there is no room for it. */
 export function namesOf(
   bars: readonly Bar[],
   laneOf: readonly number[],
   width: number,
-  now: number,
 ): (NamePlace | undefined)[] {
   const names = bars.map((): NamePlace | undefined => undefined);
-  const order = [...bars.keys()].sort((a, b) => distance(bars[a], now) - distance(bars[b], now) || a - b);
-  for (const i of order) {
-    const bar = bars[i];
-    if (!bar) continue;
+  bars.forEach((bar, i) => {
     names[i] = placesOf(bar, width).find((place) =>
       bars.every((other, j) => {
         if (j === i || laneOf[j] !== laneOf[i]) return true;
         const name = names[j];
-        return !meet(extent(other), place, GAP) && !(name && meet(name, place, GAP));
+        return !meet(extent(other), place, APART) && !(name && meet(name, place, APART));
       }),
     );
-  }
+  });
   return names;
 }
-
-const distance = (bar: Bar | undefined, now: number) => (bar ? Math.abs(bar.at - now) : 0);

@@ -23,35 +23,46 @@ test('names meet neither each other nor another bar, and stay on the chart', () 
     const bars = barsFor(seed, 1 + (seed % 30));
     const lanes = lanesOf(bars, LANES, WIDTH);
     expect(Math.max(...lanes)).toBeLessThan(LANES);
-    for (const now of [0, 200, 650]) {
-      const names = namesOf(bars, lanes, WIDTH, now);
-      names.forEach((name, i) => {
-        if (!name) return;
-        expect(name.left).toBeGreaterThanOrEqual(0);
-        expect(name.right).toBeLessThanOrEqual(WIDTH + 14);
-        bars.forEach((bar, j) => {
-          if (lanes[i] !== lanes[j]) return;
-          expect(over(name, { left: bar.from, right: bar.to })).toBe(false);
-          const other = names[j];
-          if (other && i !== j) expect(over(name, other)).toBe(false);
-        });
+    const names = namesOf(bars, lanes, WIDTH);
+    names.forEach((name, i) => {
+      if (!name) return;
+      expect(name.left).toBeGreaterThanOrEqual(0);
+      expect(name.right).toBeLessThanOrEqual(WIDTH + 14);
+      bars.forEach((bar, j) => {
+        if (lanes[i] !== lanes[j]) return;
+        expect(over(name, { left: bar.from, right: bar.to })).toBe(false);
+        const other = names[j];
+        if (other && i !== j) expect(over(name, other)).toBe(false);
       });
-    }
+    });
   }
 });
 
-test('with a few boxes every bar has a lane for itself and says its name, wherever the minute is', () => {
-  const bars = [60, 200, 330, 480].map((at) => ({ from: at - 40, to: at + 50, at, name: 70 }));
-  const lanes = lanesOf(bars, LANES, WIDTH);
-  const shown = (now: number) => namesOf(bars, lanes, WIDTH, now);
-  expect(shown(0).every((name) => name !== undefined)).toBe(true);
-  expect(shown(600)).toEqual(shown(0));
+test('a name is nearer to its own bar than to any other in its lane', () => {
+  const apart = (a: { left: number; right: number }, b: { left: number; right: number }) =>
+    Math.max(b.left - a.right, a.left - b.right);
+  for (let seed = 1; seed <= 60; seed++) {
+    const bars = barsFor(seed, 1 + (seed % 12));
+    const lanes = lanesOf(bars, LANES, WIDTH);
+    namesOf(bars, lanes, WIDTH).forEach((name, i) => {
+      const own = bars[i];
+      if (!name || !own) return;
+      const toOwn = apart(name, { left: Math.min(own.from, own.at), right: Math.max(own.to, own.at) });
+      bars.forEach((bar, j) => {
+        if (j === i || lanes[i] !== lanes[j]) return;
+        expect(apart(name, { left: bar.from, right: bar.to })).toBeGreaterThan(toOwn);
+      });
+    });
+  }
 });
 
-test('where not all names have room, the nearest to the minute have it', () => {
-  const bars = [100, 300, 500].map((at) => ({ from: at - 10, to: at + 10, at, name: 150 }));
-  const named = (now: number) =>
-    namesOf(bars, [0, 0, 0], 520, now).flatMap((name, i) => (name ? [bars[i]?.at] : []));
-  expect(named(0)).toEqual([100, 300]);
-  expect(named(520)).toEqual([300, 500]);
+test('with a few boxes every bar has a lane for itself and says its name at its right end', () => {
+  const bars = [60, 200, 330, 480].map((at) => ({ from: at - 40, to: at + 50, at, name: 70 }));
+  const names = namesOf(bars, lanesOf(bars, LANES, WIDTH), WIDTH);
+  expect(names.map((name, i) => (name?.left ?? 0) - (bars[i]?.to ?? 0))).toEqual([5, 5, 5, 5]);
+});
+
+test('where the chart ends a name stands left of its bar', () => {
+  const bars = [{ from: 600, to: 690, at: 640, name: 70 }];
+  expect(namesOf(bars, [0], WIDTH)).toEqual([{ left: 525, right: 595 }]);
 });
