@@ -22,7 +22,7 @@ export const PLAY = {
   waiting: 'waiting',
   bell: 'bell',
   bellAt: (minute: number) => `bell at ${figure(minute)}`,
-  legend: 'Line: average. A box opens on its bar in 8 lessons in 10.',
+  legend: 'Line: busy on average. In 8 lessons in 10 a box opens on its bar.',
   working: 'Being worked out.',
   again: 'being worked out anew',
   empty: 'A lesson can be played through as soon as there is a game.',
