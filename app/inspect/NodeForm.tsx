@@ -18,7 +18,7 @@ import { OnMap } from './parts/OnMap.tsx';
 import { OpensWith } from './parts/OpensWith.tsx';
 import { Quickest } from './parts/Quickest.tsx';
 import { Simulated } from './parts/Simulated.tsx';
-import { Texts } from './parts/Texts.tsx';
+import { ForTeacher, PupilsRead } from './parts/Texts.tsx';
 import { Why } from './parts/Why.tsx';
 
 export function NodeForm({ node }: { node: GameNode }) {
@@ -34,13 +34,14 @@ export function NodeForm({ node }: { node: GameNode }) {
       {node.kind !== 'place' && node.kind !== 'puzzle' && <LiesIn node={node} />}
       {(node.kind === 'place' || node.kind === 'container') && <Contents node={node} />}
       {node.kind === 'fastener' && <Behind box={node.on} />}
-      {read && <Texts node={node} />}
+      {read && <PupilsRead node={node} />}
       <Needs node={node} />
       {node.kind !== 'prize' && <NeededFor node={node} />}
       <HowLong node={node} />
       {(isStep(node) || node.hands !== undefined) && <Hands node={node} />}
       <InLesson node={node} />
-      {!read && <Texts node={node} />}
+      {!read && <PupilsRead node={node} />}
+      <ForTeacher node={node} />
       <Why node={node} />
       <Quickest node={node} />
       <Simulated node={node} />

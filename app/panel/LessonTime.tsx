@@ -4,6 +4,7 @@ import type { Figures } from '../../src/engine/simulation/figures.ts';
 import {
   chanceSentence,
   choosingSentence,
+  hintsAlike,
   hintsCell,
   LESSON_TIME,
   methodSentence,
@@ -57,6 +58,8 @@ function Told({ figures, isOld }: { figures: Figures; isOld: boolean }) {
 
 function ByHints({ figures: { clock, byHints } }: { figures: Figures }) {
   const columns = Array.from({ length: hintsAsked(clock) + 1 }, (_, hints) => hints);
+  const alike = byHints && hintsAlike(byHints);
+  if (alike !== undefined) return <p>{alike}</p>;
   return (
     <table className="lesson-time-hints">
       <caption>{LESSON_TIME.byHints}</caption>
@@ -65,7 +68,10 @@ function ByHints({ figures: { clock, byHints } }: { figures: Figures }) {
           const share = byHints?.[hints];
           return (
             <tr key={hints}>
-              <th scope="row">{LESSON_TIME.hints(hints)}</th>
+              <th scope="row">
+                {LESSON_TIME.hints(hints)}
+                {hints === clock.lesson.hints && <span className="quiet"> {LESSON_TIME.asSet}</span>}
+              </th>
               <td>{share === undefined ? LESSON_TIME.pending : hintsCell(share)}</td>
             </tr>
           );

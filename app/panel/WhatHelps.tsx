@@ -2,7 +2,7 @@
 import { useEffect } from 'react';
 import { nodesOf } from '../../src/helps/help.ts';
 import type { WhatHelps as Found } from '../../src/helps/what-helps.ts';
-import { HELPS, helpLabel, helpSentence, nothingHelps } from '../../src/words/helps.ts';
+import { HELPS, helpLabel, helpSentence, noneIsEnough, nothingHelps } from '../../src/words/helps.ts';
 import { foldOut, isOfGame, lookAt, useHelps } from '../engine/helping.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { useAssessment } from '../store/assessment.ts';
@@ -52,9 +52,11 @@ function List({ all, isOld }: { all: Found; isOld: boolean }) {
   const game = useGame((state) => state.game);
   const readOnly = useGame((state) => state.readOnly);
   if (all.helpful.length === 0) return isOld ? null : <p>{nothingHelps(all)}</p>;
+  const notEnough = noneIsEnough(all);
   return (
     <>
       {isOld && <p className="quiet">{HELPS.old}</p>}
+      {notEnough !== undefined && <p>{notEnough}</p>}
       <ul className={isOld ? 'helps-old' : undefined}>
         {all.helpful.map((one) => {
           const nodes = nodesOf(one.help).filter((id) => game.nodes.has(id));

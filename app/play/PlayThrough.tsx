@@ -19,7 +19,7 @@ export default function PlayThrough() {
   const { lesson, words, isOld } = useLesson();
   useBeginning();
   return (
-    <section className={isOld ? 'play play-old' : 'play'} aria-label={PLAY.label}>
+    <section className={isOld ? 'play play-old' : 'play'} aria-label={PLAY.label} onKeyDown={closeOnEscape}>
       {lesson ? (
         <Played lesson={lesson} isOld={isOld} />
       ) : (
@@ -31,6 +31,13 @@ export default function PlayThrough() {
       )}
     </section>
   );
+}
+
+/** With the focus in it; elsewhere Escape ends a selection. */
+function closeOnEscape(event: React.KeyboardEvent): void {
+  if (event.key !== 'Escape' || event.defaultPrevented) return;
+  event.preventDefault();
+  useView.getState().setPlay(false);
 }
 
 function Played({ lesson, isOld }: { lesson: Lesson; isOld: boolean }) {

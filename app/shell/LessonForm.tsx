@@ -68,12 +68,18 @@ interface FigureProps {
 function Figure({ name, read, text = String }: FigureProps) {
   const game = useGame((state) => state.game);
   const said = game.head.lesson?.[name];
+  const counted = text(lessonOf(game)[name]);
+  // Unless what the game has is wrong itself, it is what stands meanwhile.
+  const stands = 'value' in read(counted) ? ` ${LESSON.stands(counted)}` : '';
   return (
     <TextField
       field={`lesson ${name}`}
       label={LESSON[name]}
       shown={said === undefined ? '' : text(said)}
-      read={read}
+      read={(raw) => {
+        const reading = read(raw);
+        return 'wrong' in reading ? { wrong: `${reading.wrong}${stands}` } : reading;
+      }}
       write={(value) => writeLesson(name, value)}
       placeholder={text(lessonOf({ ...game, head: {} })[name])}
       numeric

@@ -1,5 +1,6 @@
 /** What helps most: each change, what it does to the game, and the figures before and after. */
 
+import { OFTEN_ENOUGH } from '../findings/timed/too-long.ts';
 import type { Game } from '../game/model.ts';
 import type { Help } from '../helps/help.ts';
 import { isBeyondNoise } from '../helps/trial.ts';
@@ -121,4 +122,12 @@ export function nothingHelps({ before, tried }: WhatHelps): string {
   if (tried === 0) return 'There is no single change to try.';
   if (before.inTime >= 1) return `${changes} ${verb} much: all lessons finish in time already.`;
   return `${changes} ${verb} much. It takes several together.`;
+}
+
+/** Before the list, where fewer than half of the lessons end in time and would with any one of its changes. */
+export function noneIsEnough({ before, helpful }: WhatHelps): string | undefined {
+  const isEnough = [before, ...helpful.map(({ after }) => after)].some(
+    ({ inTime }) => inTime >= OFTEN_ENOUGH,
+  );
+  return isEnough ? undefined : 'No single change is enough; several together may be.';
 }

@@ -4,7 +4,7 @@ import { waitersWhile } from '../findings/timed/waiters.ts';
 import type { Game } from '../game/model.ts';
 import { lessonsFinish, shareInTen, spreadInTen } from './chance.ts';
 import { pupilsWait, whileWorked } from './findings/timed.ts';
-import { count, lessonInWords, list, minutesInWords } from './numbers.ts';
+import { count, lessonInWords, list, minutesInWords, numberWord } from './numbers.ts';
 import { sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -15,6 +15,7 @@ export const LESSON_TIME = {
   old: 'From before the change; it is being worked out anew.',
   byHints: 'In time, by the hints that a team gets',
   hints: (n: number) => (n === 0 ? 'no hint' : count(n, 'hint')),
+  asSet: 'as set',
   pending: '…',
 };
 
@@ -39,6 +40,14 @@ export function rangeSentence({ simulated: { p10, median, p90 } }: Figures): str
 
 export function hintsCell(share: number): string {
   return shareInTen(share);
+}
+
+/** Where the chances with none, one and more hints are all told by one word: "Hints change little: nearly all, with none to three." */
+export function hintsAlike(shares: readonly number[]): string | undefined {
+  const words = new Set(shares.map(hintsCell));
+  const [all] = words;
+  if (all === undefined || words.size > 1) return undefined;
+  return `Hints change little: ${all}, with none to ${numberWord(shares.length - 1)}.`;
 }
 
 /** By the ways in which a team may choose what it does next. */

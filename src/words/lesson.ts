@@ -28,6 +28,7 @@ export const LESSON = {
   addObjective: 'Add an objective',
   removeObjective: (number: number) => `Remove objective ${number}`,
   done: 'Done',
+  stands: (value: string) => `Until then it is ${value}.`,
 };
 
 /** What is wrong with what was typed, or with what a file says. */

@@ -91,7 +91,11 @@ export const FORM = {
   checked: 'Checked or handed over by the teacher',
   hintAfter: 'Hint after so many minutes of work',
   atMinute: 'Given out at minute',
-  atMinuteHint: 'Empty: it is there from the start.',
+  atMinuteHint: {
+    start: 'Empty: it is there from the start.',
+    inside: 'Empty: as soon as it is found where it lies.',
+    given: 'Empty: as soon as it is handed over.',
+  },
   decoy: 'Red herring: leads nowhere on purpose',
   why: 'Why it can be reached',
   whyNot: 'Why it cannot be reached',

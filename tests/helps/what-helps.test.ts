@@ -13,7 +13,7 @@ import { changesOf } from '../../src/helps/index.ts';
 import { changed } from '../../src/helps/sound.ts';
 import { difference, isBeyondNoise, lessonFigures } from '../../src/helps/trial.ts';
 import { type WhatHelps, whatHelps } from '../../src/helps/what-helps.ts';
-import { helpLabel, helpSentence, nothingHelps } from '../../src/words/helps.ts';
+import { helpLabel, helpSentence, noneIsEnough, nothingHelps } from '../../src/words/helps.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { winnable } from '../findings/small-games.ts';
 import { fixed, gameOf, type NodeDraft } from '../game-of.ts';
@@ -81,6 +81,18 @@ describe('a lock that all wait for', () => {
     for (const code of codes(all.helpful.map(({ help }) => help))) {
       expect(all.helpful.filter(({ help }) => help.code === code).length).toBeLessThanOrEqual(2);
     }
+  });
+
+  it('says first where none of them is enough', () => {
+    const told = (before: number, ...after: readonly number[]) => {
+      const figures = (inTime: number) => ({ ...all.before, inTime });
+      const list = all.helpful.slice(0, after.length);
+      const helpful = list.map((one, i) => ({ ...one, after: figures(after[i] ?? 0) }));
+      return noneIsEnough({ ...all, before: figures(before), helpful });
+    };
+    expect(told(0.1, 0.49, 0.3)).toBe('No single change is enough; several together may be.');
+    expect(told(0.1, 0.5, 0.3)).toBeUndefined();
+    expect(told(0.6, 0.4)).toBeUndefined();
   });
 
   it('says the same again', () => {

@@ -15,6 +15,7 @@ import { heatSentence } from '../../src/words/heat.ts';
 import {
   chanceSentence,
   choosingSentence,
+  hintsAlike,
   methodSentence,
   rangeSentence,
   waitingSentence,
@@ -100,4 +101,11 @@ test('the chances by hints and by ways of choosing begin with the one that the v
   expect(figures.byHints).toHaveLength(6);
   expect(figures.byHints?.[0]).toBe(figures.simulated.inTime);
   expect(figures.byChoosing?.[0]).toBe(figures.simulated.inTime);
+});
+
+test('chances by hints that one word tells are one line', () => {
+  expect(hintsAlike([0.96, 0.97, 0.98, 0.99])).toBe('Hints change little: nearly all, with none to three.');
+  expect(hintsAlike([0.78, 0.81, 0.79, 0.8])).toBe('Hints change little: about 8 in 10, with none to three.');
+  expect(hintsAlike([0.7, 0.8, 0.8, 0.8])).toBeUndefined();
+  expect(hintsAlike([])).toBeUndefined();
 });

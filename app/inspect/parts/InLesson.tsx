@@ -1,12 +1,14 @@
 /** What is rarely said of a thing, folded under one heading; open where something of it is said. */
 import { useState } from 'react';
 import { hintAfterOf, isStep, sharedOf } from '../../../src/game/defaults.ts';
-import type { GameNode } from '../../../src/game/model.ts';
+import { type Game, type GameNode, parentOf } from '../../../src/game/model.ts';
 import { FORM, WRONG } from '../../../src/words/screen-form.ts';
+import { useGame } from '../../store/game.ts';
 import type { Reading } from '../draft.ts';
 import { readMinutes, typedMinutes } from '../minutes.ts';
 import { TextField } from '../TextField.tsx';
 import { chooseField, typeField } from '../write.ts';
+import { withoutHolder } from './holders.ts';
 import { Shared } from './Shared.tsx';
 import '../fold.css';
 
@@ -35,7 +37,14 @@ function saysAny(node: GameNode): boolean {
   );
 }
 
+/** When a thing is there that no minute of play is said of. */
+function whenElse(game: Game, node: GameNode): string {
+  if (parentOf(node) !== undefined) return FORM.atMinuteHint.inside;
+  return withoutHolder(game, node) === 'given' ? FORM.atMinuteHint.given : FORM.atMinuteHint.start;
+}
+
 export function InLesson({ node }: { node: GameNode }) {
+  const game = useGame((state) => state.game);
   const [open, setOpen] = useState(() => saysAny(node));
   const given = node.kind !== 'place' && node.kind !== 'puzzle' && node.kind !== 'fastener';
   const shared = node.kind === 'tool' || node.kind === 'container' || node.kind === 'place';
@@ -76,7 +85,7 @@ export function InLesson({ node }: { node: GameNode }) {
               shown={node.atMinute === undefined ? '' : typedMinutes(node.atMinute).replace(/ min$/, '')}
               read={readMinuteOfPlay}
               write={(minute) => typeField(node.id, 'atMinute', minute)}
-              hint={FORM.atMinuteHint}
+              hint={whenElse(game, node)}
             />
           </div>
         )}

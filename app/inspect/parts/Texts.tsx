@@ -3,10 +3,9 @@ import { FORM } from '../../../src/words/screen-form.ts';
 import { readText, TextField } from '../TextField.tsx';
 import { typeField } from '../write.ts';
 
-/** What pupils read, and what is for the teacher alone. */
-export function Texts({ node }: { node: GameNode }) {
+export function PupilsRead({ node }: { node: GameNode }) {
   return (
-    <section className="form-section form-stack">
+    <section className="form-section">
       <TextField
         field={`text ${node.id}`}
         label={FORM.pupilsRead}
@@ -16,6 +15,13 @@ export function Texts({ node }: { node: GameNode }) {
         placeholder={FORM.pupilsReadHint}
         lines={node.text && node.text.length > 70 ? 4 : 2}
       />
+    </section>
+  );
+}
+
+export function ForTeacher({ node }: { node: GameNode }) {
+  return (
+    <section className="form-section">
       <TextField
         field={`note ${node.id}`}
         label={FORM.forTeacher}

@@ -21,7 +21,7 @@ export interface LockPace {
 
 /**
  * A step that can be given away when it runs late: at the minute it counts as done, with all that it gives, for every team that has not done it.
- * Judged are the late runs that have not done it at that minute. `minute` is a whole minute from 1 to the bell at which a quarter of the late runs have
+ * Judged are the late runs that have not done it at that minute. `minute` is a whole minute from 1, before the bell, at which a quarter of the late runs have
  * it still before them and at least four fifths of these end in time once it is given away; a minute later either no longer holds. It is sought
  * from the end: the last minute with a quarter, and where that is too late, between it and minute 1 by halving.
  */
@@ -145,7 +145,7 @@ function* latestCut(
   /** The quarter that does it last has it still before it until then. */
   const few = Math.ceil(A_QUARTER * minutes.length);
   const doneByMost = select(minutes, minutes.length, minutes.length - few);
-  const last = Math.min(Math.floor(lesson.minutes), Math.ceil(doneByMost - INSTANT) - 1);
+  const last = Math.min(Math.ceil(lesson.minutes), Math.ceil(doneByMost - INSTANT)) - 1;
   let played = 0;
 
   function* isEnough(minute: number): Generator<undefined, boolean> {

@@ -296,6 +296,20 @@ describe('in the lesson', () => {
     }
   });
 
+  test('without a minute of play, a thing is there as it is come by', () => {
+    const said = (id: string) => {
+      openForm(id);
+      const words = screen.getByText(/^Empty: (it is there|as soon as)/).textContent;
+      cleanup();
+      return words;
+    };
+    expect(said('medal')).toBe('Empty: as soon as it is found where it lies.');
+    act(() => void useGame.getState().apply([{ type: 'place', ids: ['note'], holder: null, before: null }]));
+    expect(said('note')).toBe('Empty: it is there from the start.');
+    act(() => void useGame.getState().apply([{ type: 'link', id: 'l9', from: 'sum', to: 'note' }]));
+    expect(said('note')).toBe('Empty: as soon as it is handed over.');
+  });
+
   test('a red herring, and what is given out later', () => {
     openForm('note');
     type(screen.getByLabelText('Given out at minute'), '12');

@@ -1,5 +1,5 @@
 /** What stands in the strip where there is no lesson to be shown, and that the map lets go of a minute when it is closed. */
-import { act, cleanup, render, screen } from '@testing-library/react';
+import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { NOTHING_SIMULATED, useSimulated } from '../../../app/engine/simulation.ts';
 import PlayThrough from '../../../app/play/PlayThrough.tsx';
@@ -9,6 +9,7 @@ import { useView } from '../../../app/store/view.ts';
 import { simulate } from '../../../src/engine/simulation/batch.ts';
 import { clockOf } from '../../../src/engine/simulation/clock.ts';
 import { emptyGame } from '../../../src/game/model.ts';
+import { PLAY } from '../../../src/words/play.ts';
 import { openGame } from '../open-game.ts';
 
 const words = () => screen.getByRole('region').textContent ?? '';
@@ -75,4 +76,14 @@ test('of this and where the time goes, one at a time; closed, the other is back'
   view().setHeat(true);
   expect([view().heat, view().play]).toEqual([true, false]);
   view().setHeat(false);
+});
+
+test('Escape closes it with the focus in it, and no other key does', () => {
+  act(() => haveFigures());
+  useView.getState().setPlay(true);
+  render(<PlayThrough />);
+  fireEvent.keyDown(screen.getByRole('button', { name: PLAY.close }), { key: 'ArrowRight' });
+  expect(useView.getState().play).toBe(true);
+  expect(fireEvent.keyDown(screen.getByRole('button', { name: PLAY.close }), { key: 'Escape' })).toBe(false);
+  expect(useView.getState().play).toBe(false);
 });

@@ -1,5 +1,5 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import LessonForm, { readLessonMinutes } from '../../../app/shell/LessonForm.tsx';
 import { LessonLine } from '../../../app/shell/LessonLine.tsx';
 import { Title } from '../../../app/shell/Title.tsx';
@@ -32,7 +32,7 @@ test('the lesson: only what is written is stored, the usual stands behind', () =
   expect(theGame().head.lesson).toEqual({ pupils: 18, hints: 0 });
   type('Pupils', '');
   type('Adults in the room', '2');
-  type('A hint helps a step to its end in', '90 s');
+  type('With a hint a step is done in', '90 s');
   type('A check by the teacher takes', '0');
   expect(theGame().head.lesson).toEqual({ hints: 0, adults: 2, hintMinutes: 1.5, checkMinutes: 0 });
 });
@@ -55,6 +55,32 @@ test('nobody and no time are told in a sentence at the field, typed or out of a 
   expect(screen.getByText(/^Nobody plays with 0 pupils/)).toBeTruthy();
   expect(screen.getByText(/^Nobody plays in 0 teams/)).toBeTruthy();
   expect(screen.getByText(/^In 0 minutes nobody can play/)).toBeTruthy();
+});
+
+test('a value that is wrong is told as long as it stands, with what counts meanwhile, and Done leads to it', () => {
+  const close = vi.fn();
+  openGame({ ...theGame(), head: { lesson: { pupils: 18, hintMinutes: 1 } } });
+  render(<LessonForm onClose={close} />);
+  type('Pupils', '0');
+  type('Teams', '3');
+  const pupils = screen.getByLabelText<HTMLInputElement>('Pupils');
+  fireEvent.blur(pupils);
+  const told = 'Nobody plays with 0 pupils. Write at least 1. Until then it is 18.';
+  expect(screen.getByText(told)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Done' }));
+  expect(close).not.toHaveBeenCalled();
+  expect(document.activeElement).toBe(pupils);
+  expect(screen.getByText(told)).toBeTruthy();
+  expect(theGame().head.lesson).toEqual({ pupils: 18, teams: 3, hintMinutes: 1 });
+  type('Pupils', '20');
+  fireEvent.click(screen.getByRole('button', { name: 'Done' }));
+  expect(close).toHaveBeenCalledOnce();
+});
+
+test('a value that is wrong in a file is not said to count', () => {
+  openGame({ ...theGame(), head: { lesson: { pupils: 0 } } });
+  render(<LessonForm onClose={() => undefined} />);
+  expect(screen.getByText('Nobody plays with 0 pupils. Write at least 1.')).toBeTruthy();
 });
 
 test('how the teams come out, and more teams than pupils', () => {

@@ -96,7 +96,9 @@ describe('what can be given away when it runs late', () => {
         return saved.filter(({ end }) => end <= bell + BELL).length >= 0.8 * before.length;
       };
       expect(holds(minute), `${clock.network.ids[step]} at ${minute}`).toBe(true);
-      if (minute < bell) expect(holds(minute + 1), `${clock.network.ids[step]} after ${minute}`).toBe(false);
+      expect(minute).toBeLessThan(bell);
+      if (minute + 1 < bell)
+        expect(holds(minute + 1), `${clock.network.ids[step]} after ${minute}`).toBe(false);
     }
   });
 
@@ -116,7 +118,7 @@ describe('what can be given away when it runs late', () => {
     expect(told.inTime + told.late).toBe(800);
     expect(told.cuts.map(({ step }) => four.network.ids[step])).toContain('sum');
     for (const { minute } of told.cuts)
-      expect(Number.isInteger(minute) && minute >= 1 && minute <= 14).toBe(true);
+      expect(Number.isInteger(minute) && minute >= 1 && minute < 14).toBe(true);
   });
 });
 
