@@ -1,8 +1,7 @@
 /** The legend of 'where the time goes'. */
 import type { Figures } from '../engine/simulation/figures.ts';
-import { waitersWhile } from '../findings/timed/waiters.ts';
 import type { Game, NodeId } from '../game/model.ts';
-import { pupilsWait, whileWorked } from './findings/timed.ts';
+import { pupilsWait, whileWaiting } from './findings/timed.ts';
 import { minutes, minutesInWords } from './numbers.ts';
 import { capital, sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
@@ -14,7 +13,7 @@ export const HEAT_LEGEND = {
   /** What the figures on the steps are. */
   unit: {
     cost: 'minutes by which the game ends sooner without the step',
-    waiting: 'pupil-minutes: the waiting of all pupils of a team while the step is worked',
+    waiting: 'pupil-minutes: the waiting of all pupils of a team while the step is worked or queued for',
   },
   /** What adds up in the second reading: a step may count more minutes than it takes. */
   pupilMinutes: 'Counted in pupil-minutes: 3 pupils waiting 2 minutes are 6.',
@@ -45,6 +44,6 @@ export function heatSentence(
     const sooner = minutesInWords(figures.costs?.minutes[most] ?? 0);
     return capital(sentence(say.name(step), ` costs most: the game ends ${sooner} sooner without it.`));
   }
-  const wait = pupilsWait(waitersWhile(figures, most), figures.simulated.team);
-  return sentence('Waiting is longest ', whileWorked(say, step), `: ${wait}.`);
+  const { words, waiters } = whileWaiting(say, figures, most);
+  return sentence('Waiting is longest ', words, `: ${pupilsWait(waiters, figures.simulated.team)}.`);
 }

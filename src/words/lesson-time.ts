@@ -1,9 +1,8 @@
 /** What the panel says of how long a game takes: every figure from simulated lessons. */
 import type { Figures } from '../engine/simulation/figures.ts';
-import { waitersWhile } from '../findings/timed/waiters.ts';
 import type { Game } from '../game/model.ts';
 import { lessonsFinish, shareInTen, spreadInTen } from './chance.ts';
-import { pupilsWait, whileWorked } from './findings/timed.ts';
+import { pupilsWait, whileWaiting } from './findings/timed.ts';
 import { count, lessonInWords, list, minutesInWords, numberWord } from './numbers.ts';
 import { sayer, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
@@ -59,18 +58,18 @@ export function choosingSentence(shares: readonly number[]): string {
 
 /** How long a pupil has nothing to do, and while what. */
 export function waitingSentence(game: Game, figures: Figures): Sentence {
-  const { simulated, clock } = figures;
+  const { simulated } = figures;
   const each = simulated.idle / simulated.team;
   const most = simulated.idleWhile.reduce(
     (best, value, i) => (value > (simulated.idleWhile[best] ?? 0) ? i : best),
     0,
   );
   if (each * 60 < 1 || !simulated.idleWhile[most]) return ['Nobody has to wait.'];
-  const step = clock.network.ids[most] ?? '';
+  const { words, waiters } = whileWaiting(sayer(game), figures, most);
   return sentence(
     `A pupil waits ${minutesInWords(each)} in all, longest `,
-    whileWorked(sayer(game), step),
-    `: then ${pupilsWait(waitersWhile(figures, most), simulated.team)}.`,
+    words,
+    `: then ${pupilsWait(waiters, simulated.team)}.`,
   );
 }
 

@@ -28,9 +28,9 @@ export function decidesEnd(share: number): string {
   return `It decides the end in ${lessonsInTen(share)}.`;
 }
 
-/** `pupilMinutes` that one team spends waiting while the step is worked. */
+/** `pupilMinutes` that one team spends waiting while the step is worked, queued for or checked. */
 export function waitingBeside(pupilMinutes: number): string {
   return pupilMinutes < NOTHING
-    ? 'Nobody waits while it is worked.'
-    : `Waiting while it is worked: ${minutes(pupilMinutes)}, over all pupils of a team.`;
+    ? 'Nobody waits while it is worked or queued for.'
+    : `Waiting while it is worked or queued for: ${minutes(pupilMinutes)}, over all pupils of a team.`;
 }

@@ -204,7 +204,10 @@ test('one lamp for four teams, and a lamp for each', () => {
   // Four teams that come at once wait 0, 6, 12 and 18 minutes.
   expect(finding?.values).toEqual({ thing: 'lamp', shared: 1, teams: 4, minutes: 9 });
   expect(finding && plain(timedSentence(dark(1), finding))).toBe(
-    'Lamp is there only once for 4 teams. Each team waits about 9 minutes for it.'.replace('Lamp', 'lamp'),
+    'Lamp is there only once for 4 teams. Each team waits about 9 minutes for it on average.'.replace(
+      'Lamp',
+      'lamp',
+    ),
   );
   expect(found(dark(4), 'queueForThing')).toBeUndefined();
 });

@@ -63,6 +63,16 @@ function play({ nodes, links, lesson }: Room, alone: Partial<Rules> = {}, runs =
   return {
     ends: [...result.ends],
     adult: result.queuedForAdult,
+    /** Of all teams together: pupil-minutes that are counted to a step, and minutes in queues for it. */
+    waited: (id: string) => {
+      const step = network.index.get(id) ?? -1;
+      const of = (values: Float64Array) => (values[step] ?? Number.NaN) * result.ends.length;
+      return {
+        idle: of(result.idleWhile),
+        queueing: of(result.queueing.minutes),
+        checking: of(result.checking.minutes),
+      };
+    },
     queued: (id: string) => result.queued[network.index.get(id) ?? -1] ?? Number.NaN,
   };
 }
@@ -186,6 +196,12 @@ describe('teams that wait twice', () => {
     expect(atDesk.waited).toBeGreaterThan(0);
     expectEqual(together.ends, atDesk.leaves);
     expect(together.queued('lamp')).toBeCloseTo(atLamp.waited, 5);
+    // Single pupils idle all the time that they wait, and each check takes its own minutes.
+    const { idle, queueing, checking } = together.waited('read');
+    expect(queueing).toBeCloseTo(atLamp.waited, 5);
+    expect(checking).toBeCloseTo(atDesk.waited + 2.5 * teams, 5);
+    expect(idle).toBeCloseTo(queueing + checking, 5);
+    expect(apart.waited('read')).toEqual({ idle: 0, queueing: 0, checking: 0 });
     expect(together.adult).toBeCloseTo(atDesk.waited, 5);
   });
 });

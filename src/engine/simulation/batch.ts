@@ -5,7 +5,7 @@
 import type { Network } from '../network.ts';
 import { isSolvable, reach } from '../reach.ts';
 import type { Clock } from './clock.ts';
-import type { RunLog, Simulated, Spread } from './model.ts';
+import type { RunLog, Simulated, Spread, Waited } from './model.ts';
 import { INSTANT, Player } from './play.ts';
 import { PLAIN, type Rules } from './rules.ts';
 import { nearestRank, select, upperMiddle } from './statistics.ts';
@@ -133,6 +133,8 @@ export class Batch {
       reached: this.#spread(),
       idle: this.#tally.idle / each,
       idleWhile: this.#tally.idleWhile.map((minutes) => minutes / each),
+      queueing: meanOf(this.#tally.queueing, each),
+      checking: meanOf(this.#tally.checking, each),
       profile: this.#tally.profile(each, ends[ends.length - 1] ?? 0),
       typical: this.#typical(median),
       queued: this.#player.queued.map((minutes) => minutes / runs),
@@ -180,6 +182,11 @@ export class Batch {
     return player.log(run, nearest - run * this.#teams);
   }
 }
+
+const meanOf = ({ idle, minutes }: Waited, each: number): Waited => ({
+  idle: idle.map((sum) => sum / each),
+  minutes: minutes.map((sum) => sum / each),
+});
 
 function grown(values: Float64Array, length: number): Float64Array {
   if (values.length >= length) return values;

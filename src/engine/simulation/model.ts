@@ -35,6 +35,14 @@ export interface Profile {
   readonly idle: Float64Array;
 }
 
+/** How teams waited with a step, for what is not in their own hands; by step, of one team, mean over the runs. */
+export interface Waited {
+  /** Pupil-minutes that the team idled meanwhile. */
+  readonly idle: Float64Array;
+  /** Minutes that the wait took. */
+  readonly minutes: Float64Array;
+}
+
 export interface Simulated {
   readonly runs: number;
   /** Pupils of one team. */
@@ -50,8 +58,16 @@ export interface Simulated {
   readonly reached: Spread;
   /** Pupil-minutes spent waiting up to the end, mean over the runs. */
   readonly idle: number;
-  /** How much of that fell while this step was being worked. */
+  /**
+   * How much of that fell while this step was being worked. Where things are shared, or steps checked (Rules.sharing, Rules.checking), also
+   * while the team queued for a copy of what this step uses, and while the step waited to be checked until it was; the plain model knows neither.
+   * Several steps may be worked and waited for at once: the figures of all steps add up to more than `idle`, or to less.
+   */
   readonly idleWhile: Float64Array;
+  /** The part of `idleWhile` in queues for shared things. */
+  readonly queueing: Waited;
+  /** The part of `idleWhile` from the end of the work to the end of the check. */
+  readonly checking: Waited;
   readonly profile: Profile;
   /** The run whose end is nearest the median; the earliest of several. */
   readonly typical: RunLog;

@@ -12,7 +12,7 @@ import { Calendar } from './calendar.ts';
 import type { Clock } from './clock.ts';
 import { Copies } from './copies.ts';
 import { Draws } from './draws.ts';
-import type { RunLog } from './model.ts';
+import type { RunLog, Waited } from './model.ts';
 import { classesOf, type Plan, planOf } from './plan.ts';
 import type { Rules } from './rules.ts';
 import type { Tally } from './tally.ts';
@@ -83,7 +83,10 @@ export class Player {
   /** When the work on a step will end, and 1 while an adult gives a hint for it or checks it. */
   readonly #due: Float64Array;
   readonly #served: Int32Array;
+  /** How much a team had idled when the work on a step, or the wait for it, began. */
   readonly #idleBefore: Float64Array;
+  /** When the wait for a copy, or for a check, began. */
+  readonly #waitsFrom: Float64Array;
   /** By team. */
   readonly #freePupils: Int32Array;
   readonly #openCount: Int32Array;
@@ -154,6 +157,7 @@ export class Player {
     this.#due = new Float64Array(slots);
     this.#served = counts(slots);
     this.#idleBefore = new Float64Array(slots);
+    this.#waitsFrom = new Float64Array(slots);
     this.#freePupils = counts(teams);
     this.#openCount = counts(teams);
     this.#openHands = counts(teams);
@@ -375,6 +379,7 @@ export class Player {
   }
 
   #stopWaiting(team: number, slot: number) {
+    if (this.#tally !== undefined) this.#tallyWait(team, slot, this.#tally, this.#tally.queueing);
     this.#isWaiting[slot] = 0;
     this.#waitingCount[team] = (this.#waitingCount[team] ?? 0) - 1;
   }
@@ -493,6 +498,7 @@ export class Player {
           const slot = team * size + step;
           this.#leaveOpen(team, step);
           this.#isWaiting[slot] = 1;
+          this.#waitsNow(team, slot);
           this.#waitingCount[team] = (this.#waitingCount[team] ?? 0) + 1;
           copies.waiting[copies.length++] = slot;
         }
@@ -534,7 +540,9 @@ export class Player {
     else if (what === CHECKED) {
       this.#served[slot] = 0;
       this.#adults.free++;
-      if (this.reached[slot] === NEVER) this.#reach(team, step);
+      if (this.reached[slot] !== NEVER) return;
+      if (this.#tally !== undefined) this.#tallyWait(team, slot, this.#tally, this.#tally.checking);
+      this.#reach(team, step);
     } else if (this.free[slot] === NEVER && (this.#hintsLeft[team] ?? 0) > 0) {
       this.#adults.add(2 * slot + 1, this.#now, this.#draws.turn(team, 0, step));
     }
@@ -554,6 +562,7 @@ export class Player {
       }
       if (this.#checked?.[step] === 1) {
         this.#adults.add(2 * slot, this.#now, this.#draws.turn(team, 0, step));
+        this.#waitsNow(team, slot);
         return;
       }
     }
@@ -573,7 +582,7 @@ export class Player {
         this.#served[slot] = 0;
         this.#adults.free++;
       }
-    }
+    } else if (this.#tally !== undefined) this.#tallyWait(team, slot, this.#tally, this.#tally.checking);
     this.#reach(team, step);
   }
 
@@ -642,11 +651,28 @@ export class Player {
     tally.idleWhile[step] = (tally.idleWhile[step] ?? 0) + waited;
   }
 
+  /** From now on a team waits with this step: for a copy of what it uses, or for its check. */
+  #waitsNow(team: number, slot: number) {
+    this.#waitsFrom[slot] = this.#now;
+    this.#idleBefore[slot] = this.#idle[team] ?? 0;
+  }
+
+  #tallyWait(team: number, slot: number, tally: Tally, waits: Waited) {
+    const step = slot - team * this.#size;
+    const waited = (this.#idle[team] ?? 0) - (this.#idleBefore[slot] ?? 0);
+    tally.idleWhile[step] = (tally.idleWhile[step] ?? 0) + waited;
+    waits.idle[step] = (waits.idle[step] ?? 0) + waited;
+    waits.minutes[step] = (waits.minutes[step] ?? 0) + this.#now - (this.#waitsFrom[slot] ?? 0);
+  }
+
   /** At its end a team has nothing open and nobody waits. */
   #close(team: number, tally: Tally) {
     for (let step = 0; step < this.#size; step++) {
       const slot = team * this.#size + step;
-      if (this.begin[slot] !== NEVER && this.free[slot] === NEVER) this.#tallyStep(team, step, tally);
+      if (this.#isWaiting[slot] === 1) this.#tallyWait(team, slot, tally, tally.queueing);
+      if (this.begin[slot] === NEVER) continue;
+      if (this.free[slot] === NEVER) this.#tallyStep(team, step, tally);
+      else if (this.reached[slot] === NEVER) this.#tallyWait(team, slot, tally, tally.checking);
     }
     tally.idle += this.#idle[team] ?? 0;
     tally.change(

@@ -2,15 +2,19 @@
  * What is summed up while runs are played: waiting, and the profile. The profile is sampled at whole multiples of a step that doubles whenever a run
  * outlasts the grid; samples of the coarser grid are among those of the finer, so that the order and number of runs make no difference.
  */
-import type { Profile } from './model.ts';
+import type { Profile, Waited } from './model.ts';
 
 const POINTS = 240;
 const FINEST = 2 ** -10;
+
+const noWaits = (size: number): Waited => ({ idle: new Float64Array(size), minutes: new Float64Array(size) });
 
 export class Tally {
   /** Pupil-minutes of all teams and runs. */
   idle = 0;
   readonly idleWhile: Float64Array;
+  readonly queueing: Waited;
+  readonly checking: Waited;
   #step = FINEST;
   /** Changes from the sample before, in whole numbers, which add up exactly. */
   readonly #open = new Float64Array(POINTS);
@@ -19,6 +23,8 @@ export class Tally {
 
   constructor(size: number) {
     this.idleWhile = new Float64Array(size);
+    this.queueing = noWaits(size);
+    this.checking = noWaits(size);
   }
 
   /** From this minute on one team has so many more open steps, busy and idle pupils. */

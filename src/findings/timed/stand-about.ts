@@ -1,7 +1,10 @@
-/** More than half of a team has nothing to do while something is being worked, for minutes. One finding, with all such steps. */
+/**
+ * More than half of a team has nothing to do while something is being worked, for minutes. One finding, with all such steps.
+ * Queues have findings of their own (queue.ts).
+ */
 import type { NodeId } from '../../game/model.ts';
 import type { TimedRule } from './timed-finding.ts';
-import { waitersWhile } from './waiters.ts';
+import { idleAtWork, waitersWhile } from './waiters.ts';
 
 export interface StandAbout {
   /** The one with the most waiting first. */
@@ -19,13 +22,12 @@ const BEARABLE = 3;
 export const standAbout: TimedRule<'standAbout', StandAbout> = {
   code: 'standAbout',
   find(figures) {
-    const { clock, simulated } = figures;
-    const { ids, minutes } = clock.network;
-    const team = simulated.team;
+    const { ids, minutes } = figures.clock.network;
+    const { team } = figures.simulated;
     // Of the mean, and of the whole pupils as which it is told.
     const isMoreThanHalf = (pupils: number) => Math.min(pupils, Math.round(pupils)) > HALF * team;
     // In whole minutes, so that the order of steps alike does not hang on chance.
-    const idle = (step: number) => Math.round(simulated.idleWhile[step] ?? 0);
+    const idle = (step: number) => Math.round(idleAtWork(figures, step));
     const steps = [...ids.keys()]
       .filter((step) => (minutes[step] ?? 0) > BEARABLE && isMoreThanHalf(waitersWhile(figures, step)))
       .sort((a, b) => idle(b) - idle(a) || a - b);

@@ -1,5 +1,7 @@
 /** Findings from simulated lessons. */
+import type { Figures } from '../../engine/simulation/figures.ts';
 import type { TimedFinding, TimedFindingWith } from '../../findings/timed/timed-finding.ts';
+import { waitingWith } from '../../findings/timed/waiters.ts';
 import type { Game, NodeId } from '../../game/model.ts';
 import { lessonsFinish } from '../chance.ts';
 import { count, lessonInWords, minutes, minutesInWords, minutesOf } from '../numbers.ts';
@@ -17,6 +19,25 @@ export function whileWorked(say: Say, step: NodeId): Sentence {
         ? ' is opened'
         : ' is worked';
   return sentence('while ', say.name(step), verb);
+}
+
+/** "while teams wait for Hand lens": what keeps most of a team waiting with this step; and how many pupils of it, on average. */
+export function whileWaiting(
+  say: Say,
+  figures: Pick<Figures, 'clock' | 'simulated' | 'costs'>,
+  step: number,
+): { readonly words: Sentence; readonly waiters: number } {
+  const { ids } = figures.clock.network;
+  const { waitsFor, thing, waiters } = waitingWith(figures, step);
+  const name = ids[step] ?? '';
+  switch (waitsFor) {
+    case 'work':
+      return { words: whileWorked(say, name), waiters };
+    case 'thing':
+      return { words: sentence('while teams wait for ', say.name(ids[thing] ?? name)), waiters };
+    case 'check':
+      return { words: sentence('while ', say.name(name), ' waits to be checked'), waiters };
+  }
 }
 
 /** "2 of 6 pupils wait", for a mean that is nearly none as well. */
@@ -38,7 +59,7 @@ function queueForThing({ values }: TimedFindingWith<'queueForThing'>, say: Say):
   const { thing, shared, teams, minutes: each } = values;
   return {
     is: capital(sentence(say.name(thing), ` is there ${times(shared)} for ${count(teams, 'team')}.`)),
-    so: [`Each team waits about ${minutesInWords(each)} for it.`],
+    so: [`Each team waits about ${minutesInWords(each)} for it on average.`],
   };
 }
 
@@ -50,7 +71,7 @@ function queueForAdult({ values }: TimedFindingWith<'queueForAdult'>): Told {
   const who = adults === 1 ? 'One adult looks' : `${adults} adults look`;
   return {
     is: [`${who} after ${count(teams, 'team')}.`],
-    so: [`The steps of one team wait about ${minutesInWords(each)} in all to be checked.`],
+    so: [`The steps of one team wait about ${minutesInWords(each)} in all on average to be checked.`],
   };
 }
 

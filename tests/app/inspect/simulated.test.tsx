@@ -64,7 +64,9 @@ test('when teams are done with a step, and who waits beside it', () => {
   expect(
     screen.getByText('Half of the teams are done with it within 7 min, nine in ten within 7 min.'),
   ).toBeTruthy();
-  expect(screen.getByText('Waiting while it is worked: 15 min, over all pupils of a team.')).toBeTruthy();
+  expect(
+    screen.getByText('Waiting while it is worked or queued for: 15 min, over all pupils of a team.'),
+  ).toBeTruthy();
 });
 
 test('what it costs stands until there is newer, and says so', () => {
@@ -92,5 +94,5 @@ test('sentences at their edges', () => {
   expect(doneBy({ p10: never, median: never, p90: never })).toMatch(/^Hardly any team/);
   expect(costsLesson(-0.2)).toBe('It costs the lesson no time.');
   expect(decidesEnd(0.42)).toBe('It decides the end in about 4 lessons in 10.');
-  expect(waitingBeside(0)).toBe('Nobody waits while it is worked.');
+  expect(waitingBeside(0)).toBe('Nobody waits while it is worked or queued for.');
 });
