@@ -7,7 +7,7 @@ import { momentOf } from '../src/engine/simulation/moment.ts';
 import { statedRules } from '../src/engine/simulation/rules.ts';
 import type { Game } from '../src/game/model.ts';
 import { readGame } from '../src/game/read.ts';
-import { momentText } from '../src/words/play.ts';
+import { momentText, waitsForName } from '../src/words/play.ts';
 import { changed, example } from './files.ts';
 import { expect, fileOf, openFiles, test } from './fixtures.ts';
 import { verdict } from './hands.ts';
@@ -74,7 +74,7 @@ for (const viewport of [
         await dragChart(page, share);
         const minute = await minuteOn(page);
         expect(minute).toBeGreaterThan(1);
-        const { states, busy, waiting } = momentOf(clock, log, minute);
+        const { states, queuesFor, busy, waiting } = momentOf(clock, log, minute);
         const stateOf = (id: string) => states[clock.network.index.get(id) ?? -1] ?? 'unseen';
 
         const boxes = await wordsOnMap(page, '-container');
@@ -85,9 +85,10 @@ for (const viewport of [
 
         for (const [id, word] of await wordsOnMap(page)) {
           const kind = game.nodes.get(id)?.kind ?? 'clue';
-          expect(word, id).toBe(
-            momentText(kind, stateOf(id), log.pupils[clock.network.index.get(id) ?? -1] ?? 0),
-          );
+          const at = clock.network.index.get(id) ?? -1;
+          const thing = clock.network.ids[queuesFor[at] ?? -1];
+          const waitsFor = thing === undefined ? '' : waitsForName(game, { node: id, thing });
+          expect(word, id).toBe(momentText(kind, stateOf(id), log.pupils[at] ?? 0, waitsFor));
         }
         expect(busy + waiting).toBe(minute < log.end ? clock.lesson.team : 0);
         expect(await said(page)).toContain(`Minute ${minute}`);

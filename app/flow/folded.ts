@@ -57,7 +57,7 @@ function hottest(heats: readonly (Heat | undefined)[]): Heat | undefined {
 }
 
 /** What is being done comes before what could be; of the rest the box itself says enough. */
-const BUSY = ['working', 'checking', 'open'];
+const BUSY = ['working', 'checking', 'open', 'queueing'];
 
 function busiest(own: Moment | undefined, moments: readonly (Moment | undefined)[]): Moment | undefined {
   const found = BUSY.map((state) => moments.find((moment) => moment?.state === state));

@@ -7,7 +7,13 @@ import type { Simulated } from '../../src/engine/simulation/model.ts';
 import { momentOf, type NodeState } from '../../src/engine/simulation/moment.ts';
 import { INSTANT } from '../../src/engine/simulation/play.ts';
 import type { Game, NodeId } from '../../src/game/model.ts';
-import { momentText, type PlayedMinute, type Worked } from '../../src/words/play.ts';
+import {
+  momentText,
+  type PlayedMinute,
+  type Queue,
+  type Worked,
+  waitsForName,
+} from '../../src/words/play.ts';
 import type { Moment } from '../flow/card.ts';
 
 /** From one minute to another nothing changes in how many pupils are busy. */
@@ -82,18 +88,22 @@ function stretchesOf(clock: Clock, { typical }: Simulated): Stretch[] {
 }
 
 function eventsOf(clock: Clock, { typical }: Simulated, last: number): number[] {
-  const { possible, begin, free, reached, end } = typical;
+  const { possible, begin, free, reached, away, end } = typical;
   const times = new Set([0, last]);
   for (const list of [possible, begin, free, reached]) {
     for (const time of list) if (time <= end) times.add(tenthFrom(time));
   }
-  // What is given out at a minute, and cannot be tried then, may come into view all the same.
-  for (const minute of new Set(clock.network.atMinute)) {
+  // What is given out at a minute, and cannot be tried then, may come into view all the same; what other teams take may be missed.
+  const others = away.flatMap(({ from, to }) => [from, to]);
+  for (const minute of new Set([...clock.network.atMinute, ...others])) {
     const tenth = tenthFrom(minute);
     if (minute > end || times.has(tenth)) continue;
-    const before = momentOf(clock, typical, toTenth(tenth - 0.1)).states;
-    const now = momentOf(clock, typical, tenth).states;
-    if (now.some((state, node) => state !== before[node])) times.add(tenth);
+    const before = momentOf(clock, typical, toTenth(tenth - 0.1));
+    const now = momentOf(clock, typical, tenth);
+    const isNew = now.states.some(
+      (state, node) => state !== before.states[node] || now.queuesFor[node] !== before.queuesFor[node],
+    );
+    if (isNew) times.add(tenth);
   }
   return [...times].sort(byNumber);
 }
@@ -135,20 +145,24 @@ export function minuteOf(
 ): ShownMinute {
   const { network, lesson } = clock;
   const { pupils } = simulated.typical;
-  const { states, waiting } = momentOf(clock, simulated.typical, minute);
+  const { states, queuesFor, waiting } = momentOf(clock, simulated.typical, minute);
   const moments = new Map<NodeId, Moment>();
   const working: Worked[] = [];
   const checking: NodeId[] = [];
   const open: NodeId[] = [];
+  const queueing: Queue[] = [];
   states.forEach((state, i) => {
     const node = network.ids[i] ?? '';
     const kind = game.nodes.get(node)?.kind;
     if (!kind) return;
     const busy = pupils[i] ?? 0;
-    moments.set(node, momentFor(state, momentText(kind, state, busy)));
+    const queue = { node, thing: network.ids[queuesFor[i] ?? -1] ?? '' };
+    const waitsFor = state === 'queueing' ? waitsForName(game, queue) : '';
+    moments.set(node, momentFor(state, momentText(kind, state, busy, waitsFor)));
     if (state === 'working') working.push({ node, pupils: busy });
     else if (state === 'checking') checking.push(node);
     else if (state === 'open') open.push(node);
+    else if (state === 'queueing') queueing.push(queue);
   });
   // What the most are at is told first.
   working.sort((a, b) => b.pupils - a.pupils);
@@ -156,7 +170,17 @@ export function minuteOf(
   const prizes = isOver ? Array.from(network.prizes, (i) => network.ids[i] ?? '') : undefined;
   return {
     moments: sameMoments(moments, before) ? before : moments,
-    told: { minute, bell: lesson.minutes, team: lesson.team, waiting, working, checking, open, prizes },
+    told: {
+      minute,
+      bell: lesson.minutes,
+      team: lesson.team,
+      waiting,
+      working,
+      checking,
+      open,
+      queueing,
+      prizes,
+    },
   };
 }
 

@@ -47,8 +47,19 @@ const HAD: Readonly<Partial<Record<Kind, string>>> = {
   prize: 'reached',
 };
 
-/** On a thing of the map: 'not yet seen', 'shut', 'can be tried', '3 pupils', 'done'. What is no box and no lock is not shut, but not of use yet. */
-export function momentText(kind: Kind, state: NodeState, pupils: number): string {
+/** The name of the shared thing that a step waits for; empty where that is the step itself, or its own box. */
+export function waitsForName(game: Game, { node, thing }: Queue): string {
+  const step = game.nodes.get(node);
+  const isItself = node === thing || (step?.kind === 'fastener' && step.on === thing);
+  return isItself ? '' : plain(sayer(game).name(thing));
+}
+
+/**
+ * On a thing of the map: 'not yet seen', 'shut', 'can be tried', 'waits for Hand lens', '3 pupils', 'done'. What is no box and no lock
+ * is not shut, but not of use yet.
+ * @param waitsFor what waitsForName says
+ */
+export function momentText(kind: Kind, state: NodeState, pupils: number, waitsFor = ''): string {
   switch (state) {
     case 'unseen':
       return 'not yet seen';
@@ -56,6 +67,8 @@ export function momentText(kind: Kind, state: NodeState, pupils: number): string
       return kind === 'container' || kind === 'fastener' ? 'shut' : 'not yet';
     case 'open':
       return 'can be tried';
+    case 'queueing':
+      return waitsFor === '' ? 'with others' : `waits for ${waitsFor}`;
     case 'passedOver':
       return 'not needed';
     case 'working':
@@ -72,6 +85,12 @@ export interface Worked {
   readonly pupils: number;
 }
 
+/** A step that could be taken up if other teams did not have a shared thing. */
+export interface Queue {
+  readonly node: NodeId;
+  readonly thing: NodeId;
+}
+
 /** All that is said of one minute. */
 export interface PlayedMinute {
   readonly minute: number;
@@ -85,6 +104,7 @@ export interface PlayedMinute {
   readonly checking: readonly NodeId[];
   /** Could be taken up, and nobody has. */
   readonly open: readonly NodeId[];
+  readonly queueing: readonly Queue[];
   /** The prizes, once all are reached. */
   readonly prizes: readonly NodeId[] | undefined;
 }
@@ -105,10 +125,11 @@ function whatHappens(game: Game, at: PlayedMinute): Sentence {
   if (at.prizes) {
     return sentence(say.names(at.prizes, 2), at.prizes.length === 1 ? ' is reached' : ' are reached');
   }
-  const waits = waiting(at);
-  const groups = [...work(game, at), ...(waits === '' ? [] : [[waits]])];
+  const groups = [...work(game, at), ...waiting(game, at)];
   const pieces = groups.flatMap((group, i) => (i === 0 ? [group] : [', ', group]));
-  return sentence(...pieces, pieces.length > 0 && at.open.length > 0 ? '; ' : '', canBeTried(game, at.open));
+  const then = [canBeTried(game, at.open), isWaitedFor(game, at)].filter((words) => words.length > 0);
+  const rest = then.flatMap((words, i) => (i === 0 ? [words] : [', ', words]));
+  return sentence(...pieces, pieces.length > 0 && rest.length > 0 ? '; ' : '', ...rest);
 }
 
 /** So many groups are told one by one. */
@@ -157,10 +178,26 @@ function verb(node: GameNode | undefined, pupils: number): string {
   }
 }
 
-function waiting({ waiting: waits, team }: PlayedMinute): string {
-  if (waits === 0) return '';
-  if (waits < team) return `${inWords(waits)} ${waits === 1 ? 'waits' : 'wait'}`;
-  return team === 1 ? 'the pupil waits' : `all ${inWords(team)} wait`;
+/** "all six wait", "two wait for Hand lens". */
+function waiting(game: Game, { waiting: waits, team, queueing }: PlayedMinute): Sentence[] {
+  if (waits === 0) return [];
+  const who = waits < team ? inWords(waits) : team === 1 ? 'the pupil' : `all ${inWords(team)}`;
+  const things = sharedThings(queueing);
+  const what = things.length === 0 ? [] : sentence(' for ', sayer(game).names(things, 1));
+  return [sentence(who, waits === 1 ? ' waits' : ' wait', what)];
+}
+
+const sharedThings = (queueing: readonly Queue[]) => [...new Set(queueing.map(({ thing }) => thing))];
+
+/** What other teams have while nobody of this one waits for it: "Under the lens waits for Hand lens". */
+function isWaitedFor(game: Game, { waiting: waits, queueing }: PlayedMinute): Sentence {
+  if (waits > 0 || queueing.length === 0) return [];
+  const say = sayer(game);
+  const steps = queueing.filter((queue) => waitsForName(game, queue) !== '');
+  const nodes = (steps.length > 0 ? steps : queueing).map(({ node }) => node);
+  const one = nodes.length === 1;
+  if (steps.length === 0) return sentence(say.names(nodes, 1), one ? ' is' : ' are', ' with other teams');
+  return sentence(say.names(nodes, 1), one ? ' waits for ' : ' wait for ', say.names(sharedThings(steps), 1));
 }
 
 function canBeTried(game: Game, open: readonly NodeId[]): Sentence {

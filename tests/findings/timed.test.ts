@@ -169,7 +169,7 @@ test('the minutes alone are those in which one step is worked and no other could
     const column = (at: 0 | 1 | 2 | 3) => Float64Array.from(all, (of) => of[at]);
     const [possible, begin, free, reached] = [column(0), column(1), column(2), column(3)];
     const pupils = Int32Array.from(all, (of) => of[4]);
-    return aloneIn(clock, { run: 0, end, possible, begin, free, reached, pupils });
+    return aloneIn(clock, { run: 0, end, possible, begin, free, reached, pupils, away: [] });
   };
   // From 3 to 5 there are two, from 9 on none.
   const two = { a: [0, 0, 5, 5, 1], b: [3, 4, 9, 9, 3] } as const;

@@ -1,7 +1,14 @@
 /** What is said of a minute of a lesson. */
 import { describe, expect, test } from 'vitest';
 import type { GameNode } from '../../src/game/model.ts';
-import { endText, minuteAloud, momentText, openingText, type PlayedMinute } from '../../src/words/play.ts';
+import {
+  endText,
+  minuteAloud,
+  momentText,
+  openingText,
+  type PlayedMinute,
+  waitsForName,
+} from '../../src/words/play.ts';
 import { gameOf } from '../game-of.ts';
 
 const NODES: readonly GameNode[] = [
@@ -12,6 +19,7 @@ const NODES: readonly GameNode[] = [
   { id: 'chest', kind: 'container', name: 'Chest' },
   { id: 'lock', kind: 'fastener', name: 'Lock', on: 'chest', type: 'key' },
   { id: 'lamp', kind: 'prize', name: 'Lamp', in: 'chest' },
+  { id: 'lens', kind: 'tool', name: 'Hand lens', shared: 1 },
 ];
 const game = gameOf(NODES);
 
@@ -23,6 +31,7 @@ const quiet: PlayedMinute = {
   working: [],
   checking: [],
   open: [],
+  queueing: [],
   prizes: undefined,
 };
 const says = (at: Partial<PlayedMinute>) => minuteAloud(game, { ...quiet, ...at });
@@ -61,6 +70,21 @@ describe('the sentence of a minute', () => {
     );
   });
 
+  test('says what other teams have', () => {
+    const lens = { node: 'flags', thing: 'lens' };
+    expect(says({ team: 6, waiting: 6, queueing: [lens] })).toBe('Minute 11: all six wait for Hand lens');
+    const working = [{ node: 'bearing', pupils: 3 }];
+    expect(says({ working, waiting: 1, queueing: [lens, { ...lens, node: 'lock' }], open: ['shelf'] })).toBe(
+      'Minute 11: three pupils work on Take the bearing, one waits for Hand lens; Low shelf can be searched',
+    );
+    expect(says({ working, queueing: [lens], open: ['shelf'] })).toBe(
+      'Minute 11: three pupils work on Take the bearing; Low shelf can be searched, Signal flags waits for Hand lens',
+    );
+    expect(says({ working, queueing: [{ node: 'sill', thing: 'sill' }] })).toBe(
+      'Minute 11: three pupils work on Take the bearing; Window sill is with other teams',
+    );
+  });
+
   test('says the end, and that the bell has gone', () => {
     expect(says({ minute: 21.2, prizes: ['lamp'] })).toBe('Minute 21.2: Lamp is reached');
     expect(says({ minute: 43, waiting: 2 })).toBe('Minute 43, after the bell: two wait');
@@ -77,6 +101,11 @@ test('each thing has a word for how it stands', () => {
   expect(momentText('place', 'working', 1)).toBe('1 pupil');
   expect(momentText('container', 'done', 0)).toBe('open');
   expect(momentText('place', 'done', 3)).toBe('done');
+  expect(momentText('puzzle', 'queueing', 0, 'Hand lens')).toBe('waits for Hand lens');
+  expect(waitsForName(game, { node: 'flags', thing: 'lens' })).toBe('Hand lens');
+  // The lock of a shared box, and a place that is shared itself.
+  expect(waitsForName(game, { node: 'lock', thing: 'chest' })).toBe('');
+  expect(momentText('fastener', 'queueing', 0, '')).toBe('with others');
 });
 
 test('a bar says when its box opens here and elsewhere, also where it is not always opened', () => {

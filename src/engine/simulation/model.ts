@@ -3,6 +3,14 @@
  * Where several teams are played, figures are of one team: the mean over them, shares over all.
  */
 
+/** Other teams have every copy of a shared thing, from one minute until another. */
+export interface Away {
+  /** Node index. */
+  readonly thing: number;
+  readonly from: number;
+  readonly to: number;
+}
+
 /** One run of one team, as it went: all that the play-through shows at any minute follows from it. Infinity stands for 'not in this run'. */
 export interface RunLog {
   readonly run: number;
@@ -18,6 +26,8 @@ export interface RunLog {
   readonly pupils: Int32Array;
   /** When it was reached: a step done, a container or lock open, a thing had. */
   readonly reached: Float64Array;
+  /** Empty where nothing is shared. */
+  readonly away: readonly Away[];
 }
 
 /** At a share of the runs, by nearest rank; Infinity where fewer runs come so far. */

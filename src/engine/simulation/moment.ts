@@ -1,25 +1,37 @@
 /** The picture at one minute of a run, from its log alone. */
 import { KINDS } from '../../game/model.ts';
-import { rowOf } from '../rows.ts';
+import { type Rows, rowOf } from '../rows.ts';
 import type { Clock } from './clock.ts';
 import type { RunLog } from './model.ts';
-import { type Plan, planOf } from './plan.ts';
+import { type Plan, planOf, usesOf } from './plan.ts';
 import { INSTANT } from './play.ts';
 
 /**
  * unseen: not there yet for the pupils: in something shut, or not yet given out. shut: there, and cannot be tried yet. open: can be tried.
- * passedOver: could be tried, but all that it leads to has been reached. working: pupils are at it. checking: worked, and waiting to be checked.
+ * queueing: could be tried, but other teams
+ * have every copy of a shared thing that it uses. passedOver: could be tried, but all that it leads to has been reached. working: pupils are at it. checking: worked, and waiting to be checked.
  * done: reached.
  */
-export type NodeState = 'unseen' | 'shut' | 'open' | 'passedOver' | 'working' | 'checking' | 'done';
+export type NodeState =
+  | 'unseen'
+  | 'shut'
+  | 'open'
+  | 'queueing'
+  | 'passedOver'
+  | 'working'
+  | 'checking'
+  | 'done';
 
 const FASTENER = KINDS.indexOf('fastener');
 const PLACE = KINDS.indexOf('place');
 const PUZZLE = KINDS.indexOf('puzzle');
+const TOOL = KINDS.indexOf('tool');
 
 export interface Moment {
   /** By node. */
   readonly states: readonly NodeState[];
+  /** Of each node that queues, the shared thing, as a node index; -1 of any other. */
+  readonly queuesFor: Int32Array;
   /** Pupils; both 0 from the end of the run on. */
   readonly busy: number;
   readonly waiting: number;
@@ -32,6 +44,7 @@ export function momentOf(clock: Clock, log: RunLog, minute: number): Moment {
   const { network } = clock;
   const now = Math.min(minute, log.end) + INSTANT;
   const isOver = minute + INSTANT >= log.end;
+  const queuesFor = new Int32Array(network.size).fill(-1);
   const followers = followersAt(clock, log, now);
   const states: NodeState[] = [];
   let busy = 0;
@@ -44,24 +57,26 @@ export function momentOf(clock: Clock, log: RunLog, minute: number): Moment {
       states.push('working');
       busy += log.pupils[node] ?? 0;
     } else if (isStep && has(log.possible)) {
-      states.push(followers[node] === 0 && !has(log.begin) ? 'passedOver' : 'open');
+      const isOpen = followers[node] !== 0 || has(log.begin);
+      queuesFor[node] = isOpen && !isOver ? missingFor(clock, log, node, now) : -1;
+      states.push(!isOpen ? 'passedOver' : queuesFor[node] === -1 ? 'open' : 'queueing');
     } else states.push(isThere(clock, log, node, now) ? 'shut' : 'unseen');
   }
-  return { states, busy, waiting: isOver ? 0 : clock.lesson.team - busy };
+  return { states, queuesFor, busy, waiting: isOver ? 0 : clock.lesson.team - busy };
 }
 
 /** Of one game many minutes are asked for. */
-const plans = new WeakMap<Clock, Plan>();
+const plans = new WeakMap<Clock, { readonly plan: Plan; readonly uses: Rows }>();
 
-function planFor(clock: Clock): Plan {
-  const plan = plans.get(clock) ?? planOf(clock);
+function planFor(clock: Clock) {
+  const plan = plans.get(clock) ?? { plan: planOf(clock), uses: usesOf(clock) };
   plans.set(clock, plan);
   return plan;
 }
 
 /** By step: followers not yet reached; -1 for a step that has none at all. */
 function followersAt(clock: Clock, log: RunLog, now: number): Int32Array {
-  const { followers: all, follows } = planFor(clock);
+  const { followers: all, follows } = planFor(clock).plan;
   const followers = all.slice();
   for (let node = 0; node < clock.network.size; node++) {
     if ((log.reached[node] ?? 0) > now) continue;
@@ -71,6 +86,20 @@ function followersAt(clock: Clock, log: RunLog, now: number): Int32Array {
     }
   }
   return followers;
+}
+
+/** A shared thing that the step uses and other teams have; -1 for none. A tool that a team has not found yet it does without (copies.ts). */
+function missingFor(clock: Clock, log: RunLog, step: number, now: number): number {
+  if (log.away.length === 0) return -1;
+  const uses = rowOf(planFor(clock).uses, step);
+  const missing = log.away.find(
+    ({ thing, from, to }) =>
+      from <= now &&
+      now < to &&
+      uses.includes(thing) &&
+      (clock.network.kinds[thing] !== TOOL || (log.reached[thing] ?? 0) <= now),
+  );
+  return missing?.thing ?? -1;
 }
 
 /**

@@ -242,7 +242,14 @@ export class Player {
       free: this.free.slice(from, to),
       pupils: this.pupils.slice(from, to),
       reached: this.reached.slice(from, to),
+      away: this.#copies?.awayFrom(team, this.begin, (slot) => this.#heldUntil(slot)) ?? [],
     };
+  }
+
+  /** When the work on a step that was begun kept no copy any more: its end, or that of its team. */
+  #heldUntil(slot: number): number {
+    const free = this.free[slot] ?? NEVER;
+    return free === NEVER ? (this.ends[Math.floor(slot / this.#size)] ?? NEVER) : free;
   }
 
   /** The state at minute 0 of every run, with all reached that comes by itself. */

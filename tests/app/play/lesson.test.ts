@@ -8,8 +8,8 @@ import { compile } from '../../../src/engine/network.ts';
 import { simulate } from '../../../src/engine/simulation/batch.ts';
 import { clockOf } from '../../../src/engine/simulation/clock.ts';
 import { statedRules } from '../../../src/engine/simulation/rules.ts';
-import type { Game } from '../../../src/game/model.ts';
-import { minuteSentence } from '../../../src/words/play.ts';
+import type { Game, GameNode } from '../../../src/game/model.ts';
+import { minuteSentence, waitsForName } from '../../../src/words/play.ts';
 import { plain } from '../../../src/words/sentence.ts';
 import { seededRandom } from '../../random-game.ts';
 import { randomPageGame } from '../../random-page-game.ts';
@@ -22,7 +22,10 @@ function lessonOf(game: Game): Lesson | undefined {
   return simulated && lessonFrom(game, clock, simulated);
 }
 
-/** A seeded game as a teacher might bring it, some with a lesson, checks and red herrings of their own. */
+const isShareable = (node: GameNode) =>
+  node.kind === 'tool' || node.kind === 'container' || node.kind === 'place';
+
+/** A seeded game as a teacher might bring it, some with a lesson, checks, shared things and red herrings of their own. */
 function gameFor(seed: number): Game {
   const game = randomPageGame(seed, { steps: 6 + (seed % 5) * 6 });
   const random = seededRandom(seed);
@@ -32,6 +35,7 @@ function gameFor(seed: number): Game {
     if (kind === 0) nodes.set(id, { ...node, checked: true });
     if (kind === 1) nodes.set(id, { ...node, minutes: { low: 0.1, likely: 0.2, high: 0.3 } });
     if (kind === 2) nodes.set(id, { ...node, minutes: { low: 0.3, likely: 0.3, high: 0.3 } });
+    if (kind === 4 && isShareable(node)) nodes.set(id, { ...node, shared: 1 });
     if (kind === 3 && random() < 0.5) nodes.set(id, { ...node, atMinute: 3.25 });
   }
   const lesson = { pupils: 1 + Math.floor(30 * random()), teams: 1 + (seed % 4), minutes: 5 * (seed % 9) };
@@ -54,6 +58,7 @@ test('most of the seeded games can be played', () => {
 });
 
 test('who works, who waits and what the map says of each thing agree at every minute', () => {
+  let queued = 0;
   for (const lesson of lessons) {
     for (const minute of minutesOf(lesson)) {
       const { moments, told } = minuteOf(lesson, minute);
@@ -63,6 +68,14 @@ test('who works, who waits and what the map says of each thing agree at every mi
       expect(inState('working')).toEqual(told.working.map(({ node }) => node).sort());
       expect(inState('open')).toEqual([...told.open].sort());
       expect(inState('checking')).toEqual([...told.checking].sort());
+      expect(inState('queueing')).toEqual(told.queueing.map(({ node }) => node).sort());
+      for (const queue of told.queueing) {
+        const name = waitsForName(lesson.game, queue);
+        expect(moments.get(queue.node)?.text).toBe(name === '' ? 'with others' : `waits for ${name}`);
+        queued++;
+      }
+      // As long as somebody waits, nothing is left that could be taken up.
+      if (told.waiting > 0) expect(told.open).toEqual([]);
       for (const { node, pupils } of told.working) {
         expect(moments.get(node)?.text).toBe(pupils === 1 ? '1 pupil' : `${pupils} pupils`);
       }
@@ -70,6 +83,7 @@ test('who works, who waits and what the map says of each thing agree at every mi
       else expect(busy + told.waiting).toBe(lesson.clock.lesson.team);
     }
   }
+  expect(queued).toBeGreaterThan(20);
 });
 
 test('the areas of the chart are as high as the sentence says, and add up to the team until the end', () => {
