@@ -14,6 +14,7 @@ import { waitersWhile } from '../../src/findings/timed/waiters.ts';
 import type { Game } from '../../src/game/model.ts';
 import { findingSentence } from '../../src/words/findings/index.ts';
 import { timedSentence } from '../../src/words/findings/timed.ts';
+import { heatSentence } from '../../src/words/heat.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { fixed, gameOf, type NodeDraft } from '../game-of.ts';
 
@@ -210,6 +211,29 @@ test('one lamp for four teams, and a lamp for each', () => {
     ),
   );
   expect(found(dark(4), 'queueForThing')).toBeUndefined();
+});
+
+test('the waiting is longest where teams queue, and that is what is said', () => {
+  const said = (nodes: readonly NodeDraft[], links: readonly string[]) => {
+    const game = lesson(gameOf(nodes, links), { pupils: 12, teams: 4, adults: 1, checkMinutes: 3 });
+    const figures = figuresOf(game);
+    const { idleWhile } = figures.simulated;
+    const most = idleWhile.indexOf(Math.max(...idleWhile));
+    return { words: plain(heatSentence(game, figures, 'waiting', most)), minutes: idleWhile[most] };
+  };
+  const read: NodeDraft = { id: 'read', kind: 'puzzle', name: 'Under the lens', hands: 3, ...fixed(6) };
+  const lens: NodeDraft = { id: 'lens', kind: 'tool', name: 'Hand lens', shared: 1 };
+  const map: NodeDraft = { id: 'map', kind: 'prize' };
+  // All three pupils of a team wait 0, 6, 12 or 18 minutes.
+  expect(said([lens, read, map], ['lens>read', 'read>map'])).toEqual({
+    words: 'Waiting is longest while teams wait for Hand lens: 3 of 3 pupils wait.',
+    minutes: 27,
+  });
+  // Four checks of 3 minutes, one after the other.
+  expect(said([{ ...read, checked: true }, map], ['read>map'])).toEqual({
+    words: 'Waiting is longest while Under the lens waits to be checked: 3 of 3 pupils wait.',
+    minutes: 22.5,
+  });
 });
 
 test('one adult who checks every step of many teams', () => {
