@@ -37,7 +37,13 @@ export default function PlayThrough() {
 function closeOnEscape(event: React.KeyboardEvent): void {
   if (event.key !== 'Escape' || event.defaultPrevented) return;
   event.preventDefault();
+  close();
+}
+
+/** The focus goes back to the button that opens it. */
+function close(): void {
   useView.getState().setPlay(false);
+  document.querySelector<HTMLElement>('.flow-play')?.focus();
 }
 
 function Played({ lesson, isOld }: { lesson: Lesson; isOld: boolean }) {
@@ -72,13 +78,7 @@ function Played({ lesson, isOld }: { lesson: Lesson; isOld: boolean }) {
 
 function Close() {
   return (
-    <button
-      type="button"
-      className="play-close"
-      aria-label={PLAY.close}
-      title={PLAY.close}
-      onClick={() => useView.getState().setPlay(false)}
-    >
+    <button type="button" className="play-close" aria-label={PLAY.close} title={PLAY.close} onClick={close}>
       <Sign name="cross" />
     </button>
   );
