@@ -45,7 +45,7 @@ export function startSimulating(): void {
 
   const hear = (answer: FiguresAnswer | undefined) => {
     if (!asked) return;
-    if (!answer) return useSimulated.setState(NOTHING_SIMULATED);
+    if (!answer) return useSimulated.setState({ ...NOTHING_SIMULATED, failed: true });
     const figures = { clock: asked, ...answer.figures };
     const known = useSimulated.getState();
     // What rests on the costs stands until there are new ones, as these do.
@@ -54,6 +54,7 @@ export function startSimulating(): void {
       figures,
       complete: figures.costs ? figures : known.complete,
       isOld: false,
+      failed: false,
       findings: [...answer.findings, ...late],
     });
   };

@@ -11,8 +11,10 @@ export interface SimulationState {
   readonly figures: Figures | undefined;
   /** The last of which everything was worked out: the costs stand until new ones come. */
   readonly complete: Figures | undefined;
-  /** The same game as far as it is simulated. */
+  /** They are of an earlier state of the game; new ones are being worked out. */
   readonly isOld: boolean;
+  /** They cannot be worked out: a fault of the program. */
+  readonly failed: boolean;
   readonly findings: readonly TimedFinding[];
 }
 
@@ -20,6 +22,7 @@ export const NOTHING_SIMULATED: SimulationState = {
   figures: undefined,
   complete: undefined,
   isOld: false,
+  failed: false,
   findings: [],
 };
 

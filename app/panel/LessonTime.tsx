@@ -21,7 +21,7 @@ import './lesson-time.css';
 
 export default function LessonTime() {
   const id = useId();
-  const { figures, isOld } = useSimulation();
+  const { figures, isOld, failed } = useSimulation();
   return (
     <section className="lesson-time" aria-labelledby={id} data-topic="chance">
       <header className="panel-head">
@@ -30,7 +30,11 @@ export default function LessonTime() {
         </h2>
         {figures && <span className="panel-count">{LESSON_TIME.lesson(figures.clock.lesson.minutes)}</span>}
       </header>
-      {figures ? <Told figures={figures} isOld={isOld} /> : <p className="quiet">{LESSON_TIME.working}</p>}
+      {figures ? (
+        <Told figures={figures} isOld={isOld} />
+      ) : (
+        <p className="quiet">{failed ? LESSON_TIME.failed : LESSON_TIME.working}</p>
+      )}
       {figures && <WhatHelps />}
       {figures && <PaceCard />}
     </section>

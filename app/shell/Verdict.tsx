@@ -33,7 +33,7 @@ const THREE_SHORT_LINES = 160;
 export function Verdict() {
   const assessment = useAssessment();
   const fewest = useFewest();
-  const { figures: results, findings } = useSimulation();
+  const { figures: results, findings, isOld } = useSimulation();
   const simulated = results?.simulated;
   const lifted = useView((state) => state.lifted);
   const own = useMemo(
@@ -52,7 +52,8 @@ export function Verdict() {
         <Sign name={sign} />
       </span>
       <div className={length > TWO_LINES ? 'head-sentences head-sentences-long' : 'head-sentences'}>
-        <div aria-live="polite" aria-atomic="true" data-verdict={verdict.tone}>
+        {/* What rests on old figures is pale, and not read out, until the new ones are there. */}
+        <div aria-live="polite" aria-atomic="true" aria-busy={isOld} data-verdict={verdict.tone}>
           <p>
             <SentenceText sentence={verdict.first.slice(0, 1)} leads />
             <span className={aside > 0 && length > THREE_SHORT_LINES ? 'head-figures' : undefined}>

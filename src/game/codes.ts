@@ -49,6 +49,15 @@ export function codeOf(game: Game, id: NodeId): string | undefined {
   return writtenCode(game, id)?.normalised;
 }
 
+/** The code or answer as it is said: normalised, but with the spaces between words and numbers ("32 14 25") as typed. */
+export function saidCode(game: Game, id: NodeId): string | undefined {
+  const code = writtenCode(game, id);
+  if (!code || isDirections(code.normalised)) return code?.normalised;
+  const words = code.typed.trim().split(/\s+/u).map(normaliseCode);
+  // Symbols typed apart one by one are one word.
+  return words.some((word) => symbolsOf(word).length > 1) ? words.join(' ') : code.normalised;
+}
+
 /** Whether a normalised code is made of U, D, L and R alone. */
 export function isDirections(code: string): boolean {
   return /^[UDLR]+$/u.test(code);

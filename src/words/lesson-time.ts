@@ -11,6 +11,7 @@ export const LESSON_TIME = {
   title: 'How long it takes',
   lesson: (minutes: number) => `lesson: ${lessonInWords(minutes)}`,
   working: 'It is being worked out.',
+  failed: 'It cannot be worked out. That is a fault of Latchmap; the game is safe.',
   old: 'From before the change; it is being worked out anew.',
   byHints: 'In time, by the hints that a team gets',
   hints: (n: number) => (n === 0 ? 'no hint' : count(n, 'hint')),

@@ -4,7 +4,7 @@ import type { Index } from '../engine/measures.ts';
 import { rowOf } from '../engine/rows.ts';
 import { fastenerType } from '../fasteners/index.ts';
 import type { Assessment } from '../findings/assess.ts';
-import { codeOf } from '../game/codes.ts';
+import { saidCode } from '../game/codes.ts';
 import type { GameNode, Kind, NodeId } from '../game/model.ts';
 import { pointTo } from './places.ts';
 import { capital, lockLabel, type Say, sayer, sentence } from './say.ts';
@@ -124,7 +124,7 @@ function inShort(
   codes: boolean,
   isOneOfSeveral: boolean,
 ): Sentence {
-  const answer = codes ? codeOf(say.game, node.id) : undefined;
+  const answer = codes ? saidCode(say.game, node.id) : undefined;
   const name = say.name(node.id);
   switch (node.kind) {
     case 'place':
@@ -288,7 +288,7 @@ function rescue(
   codes: boolean,
 ): Sentence {
   if (told.length === 0 && node.kind !== 'prize') return ['Nothing has to be done: nothing hangs on it.'];
-  const answer = codes ? codeOf(say.game, node.id) : undefined;
+  const answer = codes ? saidCode(say.game, node.id) : undefined;
   const name = say.name(node.id);
   switch (node.kind) {
     case 'place':

@@ -4,7 +4,7 @@ import { parentInUse } from '../engine/left-out.ts';
 import { rowOf } from '../engine/rows.ts';
 import { fastenerType } from '../fasteners/index.ts';
 import type { Assessment } from '../findings/assess.ts';
-import { codeOf } from '../game/codes.ts';
+import { saidCode } from '../game/codes.ts';
 import type { GameNode, NodeId, NodeOf } from '../game/model.ts';
 import { noteText } from './canvas.ts';
 import { lockName } from './kinds.ts';
@@ -134,7 +134,7 @@ function reason(assessment: Assessment, say: Say, node: GameNode, index: number,
     const names = waitedFor(assessment, say, uses, isByKey ? 'with' : undefined);
     return sentence(lockReason(say, node, names, { isNamed, isWrong, codes: wanted.codes }), late);
   }
-  const answer = node.kind === 'puzzle' && wanted.codes ? codeOf(game, node.id) : undefined;
+  const answer = node.kind === 'puzzle' && wanted.codes ? saidCode(game, node.id) : undefined;
   const gives: Sentence = answer === undefined ? [] : [': ', { code: answer }];
   if (used.length > 0) return sentence(waitedFor(assessment, say, uses), late, gives);
   if (node.kind === 'puzzle') return sentence(minute > 0 ? fromMinute(minute) : FROM_START, gives);
@@ -217,7 +217,7 @@ function lockReason(
   { isNamed, isWrong, codes }: LockFacts,
 ): Sentence {
   const type = lockName(node.type);
-  const code = codeOf(say.game, node.id);
+  const code = saidCode(say.game, node.id);
   switch (fastenerType(node.type).opensWith) {
     case 'nothing':
       return [`${type}, nothing to solve`];

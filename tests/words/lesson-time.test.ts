@@ -34,7 +34,7 @@ function toldOf(game: Game): { figures: Figures; findings: readonly TimedFinding
   if (!last) throw new Error('an answer');
   const { figures, findings } = last;
   const { first, second } = verdictOf(assess(game), undefined, { simulated: figures.simulated, findings });
-  const state = { figures, complete: figures, isOld: false, findings };
+  const state = { figures, complete: figures, isOld: false, failed: false, findings };
   const seen = (reading: 'cost' | 'waiting') =>
     plain(heatSentence(game, figures, reading, heatOf(state, reading)?.most));
   const texts = [

@@ -119,6 +119,15 @@ test('of a game that cannot be won nothing is told, and nothing old; so when ano
   expect(now().figures).toBeUndefined();
 });
 
+test('what cannot be worked out is said to be so, until it can', async () => {
+  const { worker, edit, answer, now } = await start();
+  worker.onmessage?.({ data: { ticket: worker.questions.at(-1)?.ticket ?? 0, answer: undefined } });
+  expect(now()).toMatchObject({ figures: undefined, failed: true });
+  edit(longer);
+  answer();
+  expect(now()).toMatchObject({ failed: false, isOld: false });
+});
+
 test('nor of one that a wrong code stops', async () => {
   const { worker, edit, answer, now } = await start();
   answer();

@@ -38,7 +38,7 @@ const known = figuresWith(
     ['note', -1],
   ]),
 );
-const now: SimulationState = { figures: known, complete: known, isOld: false, findings: [] };
+const now: SimulationState = { figures: known, complete: known, isOld: false, failed: false, findings: [] };
 
 test('the costs, with nothing for what costs nothing', () => {
   const shown = heatOf(now, 'cost');
