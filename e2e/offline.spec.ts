@@ -57,7 +57,7 @@ test('without a connection, what was fetched ahead prints, tidies and saves the 
   await print(page).click();
   const dialog = page.getByRole('dialog');
   await expect(dialog.getByRole('status')).toHaveText(/^\d+ pages?\.$/, { timeout: 90_000 });
-  await dialog.getByLabel('Lying', { exact: true }).click();
+  await dialog.getByLabel('Landscape', { exact: true }).click();
   await expect(dialog.getByRole('status')).toHaveText(/^\d+ pages?\.$/, { timeout: 90_000 });
   const faces = await page.evaluate(() =>
     Array.from(document.fonts)

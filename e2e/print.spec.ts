@@ -167,7 +167,7 @@ test('without minutes, rescue lines and boxes to tick, the PDF is the drawing wi
     { times: false, rescue: false },
     { times: false, rescue: false, ticks: false },
   ];
-  for (const [i, label] of ['Minutes', 'Rescue lines', 'Boxes to tick'].entries()) {
+  for (const [i, label] of ['Minutes', 'If stuck', 'Ticks'].entries()) {
     await choose(page, label);
     const drawings = laidOut(chosen[i] ?? {}).flatMap(({ pages }) => pages);
     const pages = await pdfOf(page);

@@ -98,13 +98,14 @@ test('boxes five deep are folded from the third on, and lie in each other when o
 test('a name of 200 characters is shown whole, within its shape', () => {
   const name = 'The unbearably long name of a thing that somebody was very fond of '.repeat(3).trim();
   const word = 'W'.repeat(200);
-  const game = gameOf([
+  const nodes: GameNode[] = [
     { id: 'p', kind: 'place', name },
     { id: 'b', kind: 'container', name: word, in: 'p' },
     { id: 'f', kind: 'fastener', name, on: 'b', type: 'key' },
     { id: 'k', kind: 'key', name: word, in: 'b' },
     { id: 'z', kind: 'puzzle', name },
-  ]);
+  ];
+  const game = gameOf(nodes, [['k', 'f']]);
   const layout = layOut(game, plainView);
   checkTrays(layout);
   for (const [id, slot] of layout.slots) {

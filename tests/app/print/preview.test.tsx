@@ -101,10 +101,10 @@ const stands = (options: SheetOptions) => waitFor(() => expect(shown()).toEqual(
 
 const CHOICES: readonly (readonly [string, Partial<SheetOptions>])[] = [
   ['US Letter', { paper: 'Letter' }],
-  ['Lying', { orientation: 'landscape' }],
+  ['Landscape', { orientation: 'landscape' }],
   ['Minutes', { times: false }],
-  ['Rescue lines', { rescue: false }],
-  ['Boxes to tick', { ticks: false }],
+  ['If stuck', { rescue: false }],
+  ['Ticks', { ticks: false }],
   ['What is hidden where', { sheets: ['map', 'codes', 'contents', 'order'] }],
   ['Codes and answers', { codes: false }],
 ];
@@ -143,7 +143,7 @@ test('choices made faster than pages come: the newest stands', async () => {
 
 test('the map is saved as a picture of what is chosen', async () => {
   render(<PrintPreview />);
-  fireEvent.click(screen.getByLabelText('Boxes to tick'));
+  fireEvent.click(screen.getByLabelText('Ticks'));
   await ready();
   fireEvent.click(screen.getByRole('button', { name: 'Map as SVG', hidden: true }));
   await waitFor(() => expect(saved).toHaveLength(1), { timeout: 30_000 });
