@@ -101,7 +101,7 @@ for (const viewport of [
         .getByRole('region', { name: 'A typical lesson, minute by minute' })
         .boundingBox();
       const map = await page.getByRole('main').boundingBox();
-      expect(strip?.height).toBeLessThanOrEqual(viewport.height < 500 ? 64 : 170);
+      expect(strip?.height).toBeLessThanOrEqual(viewport.height < 500 ? 64 : 200);
       expect(map?.height).toBeGreaterThan(viewport.height / 2);
     });
   });
