@@ -1,9 +1,9 @@
 /** What the simulation computes, in the worker or, where none runs, on the page: figures, better and more of them after fewer. */
 import { criticalChain } from '../../src/engine/critical-chain.ts';
-import { Batch } from '../../src/engine/simulation/batch.ts';
+import { Batch, RUNS } from '../../src/engine/simulation/batch.ts';
 import type { Clock } from '../../src/engine/simulation/clock.ts';
-import { costsOf } from '../../src/engine/simulation/costs.ts';
-import { type Figures, type StepCosts, WAYS } from '../../src/engine/simulation/figures.ts';
+import { allCosts, type StepCosts } from '../../src/engine/simulation/costs.ts';
+import { type Figures, WAYS } from '../../src/engine/simulation/figures.ts';
 import { type Rules, statedRules } from '../../src/engine/simulation/rules.ts';
 import { timedFindings } from '../../src/findings/timed/index.ts';
 import type { TimedFinding } from '../../src/findings/timed/timed-finding.ts';
@@ -16,7 +16,7 @@ export interface Effort {
   readonly runs: number;
 }
 
-export const IN_A_WORKER: Effort = { coarse: 200, runs: 2_000 };
+export const IN_A_WORKER: Effort = { coarse: 200, runs: RUNS };
 /** The page may not stand still, and is slowed down all the while. */
 export const ON_THE_PAGE: Effort = { coarse: 100, runs: 500 };
 
@@ -65,19 +65,10 @@ export function* figuresOf(clock: Clock, { coarse, runs }: Effort): Generator<Fi
 const STEPS_PLAYED = 200_000_000;
 const LEAST_RUNS = 20;
 
-function* costsIn(clock: Clock, rules: Rules, runs: number): Generator<undefined, StepCosts> {
-  const { size, isStep } = clock.network;
-  const steps = isStep.reduce((sum, step) => sum + step, 0);
+function costsIn(clock: Clock, rules: Rules, runs: number): Generator<undefined, StepCosts> {
+  const steps = clock.network.isStep.reduce((sum, step) => sum + step, 0);
   const affordable = Math.floor(STEPS_PLAYED / (steps * steps * rules.teams + 1));
-  const costs = { minutes: new Float64Array(size), decides: new Float64Array(size) };
-  for (const one of costsOf(clock, rules, Math.min(runs, Math.max(LEAST_RUNS, affordable)))) {
-    if (one) {
-      costs.minutes[one.step] = one.cost;
-      costs.decides[one.step] = one.decides;
-    }
-    yield undefined;
-  }
-  return costs;
+  return allCosts(clock, rules, Math.min(runs, Math.max(LEAST_RUNS, affordable)));
 }
 
 function* chance(clock: Clock, rules: Rules, runs: number): Generator<undefined, number> {

@@ -4,6 +4,7 @@
  */
 import type { Game, NodeId, Point } from '../game/model.ts';
 import { inFileOrder } from '../game/write.ts';
+import { lastOf } from '../last-of.ts';
 import { runsOf, settle } from '../spine/columns.ts';
 import { costAt, type Judged, judge } from '../spine/judge.ts';
 import { anneal, climb } from '../spine/search.ts';
@@ -206,13 +207,6 @@ export function* tidy(
 function isSame(a: Positions, b: Positions): boolean {
   if (a === b) return true;
   return [...a].every(([id, { x, y }]) => b.get(id)?.x === x && b.get(id)?.y === y);
-}
-
-function lastOf<T>(search: Generator<T, T>): T {
-  for (;;) {
-    const { done, value } = search.next();
-    if (done) return value;
-  }
 }
 
 /** What stands left and right of the spine, each from top to bottom. */

@@ -3,18 +3,12 @@
  * Arrays have one entry for each node of `clock.network`.
  */
 import type { Clock } from './clock.ts';
+import type { StepCosts } from './costs.ts';
 import type { Simulated } from './model.ts';
 import type { Choosing } from './rules.ts';
 
 /** The ways in which a team may choose its next step; the first is the one of `simulated`. */
 export const WAYS = ['any', 'locksFirst', 'newestFirst'] as const satisfies readonly Choosing[];
-
-export interface StepCosts {
-  /** Minutes by which the game ends sooner when the step takes no time, mean over the runs; may be below 0. */
-  readonly minutes: Float64Array;
-  /** Share of the runs in which the step is on the chain that decides the end. */
-  readonly decides: Float64Array;
-}
 
 export interface Figures {
   readonly clock: Clock;

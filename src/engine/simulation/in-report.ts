@@ -3,12 +3,12 @@
  * for the batch, and times steps for the costs. Up to 600 nodes the figures rest on 2,000 runs, and up to 50 steps in 100 nodes the costs too.
  */
 import type { Game } from '../../game/model.ts';
+import { lastOf } from '../../last-of.ts';
 import type { Network } from '../network.ts';
 import { reach } from '../reach.ts';
 import { Batch, RUNS } from './batch.ts';
 import { type Clock, clockOf } from './clock.ts';
-import { costsOf } from './costs.ts';
-import type { StepCosts } from './figures.ts';
+import { allCosts, type StepCosts } from './costs.ts';
 import type { Simulated } from './model.ts';
 import { PLAIN } from './rules.ts';
 
@@ -36,13 +36,7 @@ export function plainFigures(game: Game, network: Network): PlainFigures {
   const steps = network.isStep.reduce((sum, isStep, node) => sum + isStep * (reached[node] ?? 0), 0);
   const costRuns = Math.min(simulated.runs, affordable(COST_BUDGET, steps * network.size));
   if (costRuns < FEWEST_RUNS) return { clock, simulated, costs: undefined, costRuns: 0 };
-  const costs = { minutes: new Float64Array(network.size), decides: new Float64Array(network.size) };
-  for (const each of costsOf(clock, PLAIN, costRuns)) {
-    if (each === undefined) continue;
-    costs.minutes[each.step] = each.cost;
-    costs.decides[each.step] = each.decides;
-  }
-  return { clock, simulated, costs, costRuns };
+  return { clock, simulated, costs: lastOf(allCosts(clock, PLAIN, costRuns)), costRuns };
 }
 
 function affordable(budget: number, work: number): number {

@@ -12,6 +12,7 @@ import { movedDown, rule, textMark } from '../marks.ts';
 import { millimetres, type Paper } from '../paper.ts';
 import { prose } from '../prose.ts';
 import type { LayoutOptions, SheetName } from '../sheet.ts';
+import { space } from './parts.ts';
 import { SMALL, TEXT } from './type.ts';
 
 /** Left and right edge of what is printed. */
@@ -76,8 +77,6 @@ function stacked(strips: readonly Strip[], top: number): Mark[] {
     return marks;
   });
 }
-
-const space = (height: number): Strip => ({ height, marks: [] });
 
 const TITLE_TYPE = { size: 17, leading: 21 } as const;
 const LESSON_TYPE = { size: 9, ink: 'second' } as const;

@@ -3,6 +3,7 @@ import type { Assessment } from '../../findings/assess.ts';
 import { byCodePoint } from '../../game/compare.ts';
 import type { NodeId } from '../../game/model.ts';
 import { sidesOf } from '../../map/arrange.ts';
+import { playNumbers } from '../../map/place-missing.ts';
 import { byFirstUse } from '../first-use.ts';
 import type { LayoutOptions } from '../sheet.ts';
 import { type Facts, factsOf } from './content/facts.ts';
@@ -20,7 +21,7 @@ export interface DrawableContent extends MapContent {
 
 export function contentOf(assessment: Assessment, options: LayoutOptions): DrawableContent {
   const facts = factsOf(assessment, options);
-  const numbers = numbersOf(assessment);
+  const numbers = playNumbers(assessment.network, assessment.measures);
   return {
     facts,
     bars: barsOf(assessment),
@@ -54,10 +55,4 @@ function linksOf({ game, network }: Assessment): PageLink[] {
     if (network.index.has(from) && network.index.has(to)) links.push({ id, from, to });
   }
   return links.sort((a, b) => byCodePoint(a.id, b.id));
-}
-
-function numbersOf({ measures, context }: Assessment): Map<NodeId, number> {
-  const numbers = new Map<NodeId, number>();
-  for (const node of measures.order) numbers.set(context.idOf(node), measures.number[node] ?? 0);
-  return numbers;
 }

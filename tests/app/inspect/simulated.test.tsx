@@ -7,7 +7,8 @@ import { criticalChain } from '../../../src/engine/critical-chain.ts';
 import { compile } from '../../../src/engine/network.ts';
 import { simulate } from '../../../src/engine/simulation/batch.ts';
 import { clockOf } from '../../../src/engine/simulation/clock.ts';
-import type { Figures, StepCosts } from '../../../src/engine/simulation/figures.ts';
+import type { StepCosts } from '../../../src/engine/simulation/costs.ts';
+import type { Figures } from '../../../src/engine/simulation/figures.ts';
 import { costsLesson, decidesEnd, doneBy, waitingBeside } from '../../../src/words/simulated-step.ts';
 import { openGame, theGame } from '../open-game.ts';
 

@@ -43,13 +43,6 @@ export function* columnsOf(part: Part, size: number, options: Searching): Genera
   }
 }
 
-export function lastOf<T>(generator: Generator<T, T>): T {
-  for (;;) {
-    const step = generator.next();
-    if (step.done) return step.value;
-  }
-}
-
 /** Heights of the blocks when nothing but what can never be drawn is told. */
 function leastHeights(part: Part, size: number): readonly number[] {
   const measure = measuring(part, geometryIn(part, size).metrics);

@@ -1,8 +1,9 @@
 /** The whole map on one page: in one piece, or as a book of two halves. */
+import { lastOf } from '../../../last-of.ts';
 import type { Columns } from '../../../spine/spine.ts';
 import type { MapContent } from '../content.ts';
 import type { Frame } from '../plan.ts';
-import { columnsOf, lastOf, mayFit } from './columns.ts';
+import { columnsOf, mayFit } from './columns.ts';
 import { halves } from './cuts.ts';
 import { loadsOf } from './loads.ts';
 import type { Part, Share } from './part.ts';

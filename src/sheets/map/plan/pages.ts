@@ -1,7 +1,8 @@
 /** The map on several pages: as few as may be at a size that reads well, cut where the fewest links are cut. */
+import { lastOf } from '../../../last-of.ts';
 import type { MapContent } from '../content.ts';
 import type { Frame } from '../plan.ts';
-import { columnsOf, hasTallTray, lastOf, mayFit } from './columns.ts';
+import { columnsOf, hasTallTray, mayFit } from './columns.ts';
 import { fewestParts, fills, halves, leastParts, partsInto } from './cuts.ts';
 import { type Division, divide } from './divide.ts';
 import type { Part } from './part.ts';
