@@ -39,9 +39,24 @@ const common = {
   hintAfter: z.exactOptional(minutes),
   leftOut: z.exactOptional(z.boolean()),
   decoy: z.exactOptional(z.boolean()),
+  /** What it asks of a pupil (src/game/abilities.ts), and what one does who cannot. Words that this version does not know are kept. */
+  asks: z.exactOptional(z.array(z.string())),
+  otherWay: text,
+  /** What about it can hurt someone (src/cautions/). Words that this version does not know are kept. */
+  hazards: z.exactOptional(z.array(z.string())),
   text,
   note: text,
 };
+
+/** What a lock is like, where that is known: it may be any that carries the code otherwise. */
+const hardware = z.looseObject({
+  /** The symbols of each wheel, from the first, each wheel written as a code of that type is. */
+  wheels: z.exactOptional(z.array(z.string().check(z.minLength(1))).check(z.minLength(1))),
+  /** Numbers on a dial, from 0. */
+  marks: z.exactOptional(positive),
+  /** What one try takes, in seconds. */
+  trySeconds: z.exactOptional(z.number().check(z.positive(), z.lte(3600))),
+});
 
 /** So many of it for all teams together; without it every team has its own. */
 const shared = z.exactOptional(positive);
@@ -50,9 +65,26 @@ const held = { in: z.exactOptional(id), on: absent };
 const free = { in: absent, on: absent };
 
 export const fileNode = z.discriminatedUnion('kind', [
-  z.looseObject({ ...common, kind: z.literal('place'), ...free, shared }),
+  z.looseObject({
+    ...common,
+    kind: z.literal('place'),
+    ...free,
+    shared,
+    /** Pupils may come upon it though nothing has led them there. */
+    byChance: z.exactOptional(z.boolean()),
+  }),
   z.looseObject({ ...common, kind: z.literal('container'), ...held, shared }),
-  z.looseObject({ ...common, kind: z.literal('fastener'), in: absent, on: id, type: text, code: text }),
+  z.looseObject({
+    ...common,
+    kind: z.literal('fastener'),
+    in: absent,
+    on: id,
+    type: text,
+    code: text,
+    hardware: z.exactOptional(hardware),
+    /** There for the joy of opening, and no bottleneck. */
+    forFun: z.exactOptional(z.boolean()),
+  }),
   z.looseObject({ ...common, kind: z.literal('key'), ...held }),
   z.looseObject({ ...common, kind: z.literal('clue'), ...held, answer: text }),
   z.looseObject({ ...common, kind: z.literal('tool'), ...held, shared }),
