@@ -56,7 +56,7 @@ function rootsToMove(game: Game, now: MapLayout, only: ReadonlySet<NodeId> | und
   return moves;
 }
 
-/** Left edge of the spine on the mat: of the pinned puzzles, else of those that move; without any, the middle of what moves. */
+/** Left edge of the spine on the mat: of the pinned puzzles, else of those that move; without any, the middle of what stands fast, else of what moves. */
 function spineX(now: MapLayout, moves: ReadonlySet<NodeId>, fixed: ReadonlySet<NodeId>): number {
   const puzzlesOf = (ids: ReadonlySet<NodeId>) =>
     [...ids].flatMap((id) => {
@@ -66,7 +66,7 @@ function spineX(now: MapLayout, moves: ReadonlySet<NodeId>, fixed: ReadonlySet<N
   const pinned = puzzlesOf(fixed);
   const puzzles = pinned.length > 0 ? pinned : puzzlesOf(moves);
   if (puzzles.length > 0) return Math.round(median(puzzles));
-  const middles = [...moves].map((id) => {
+  const middles = [...(fixed.size > 0 ? fixed : moves)].map((id) => {
     const slot = now.slots.get(id);
     return (slot?.x ?? 0) + (slot?.width ?? 0) / 2;
   });
@@ -140,8 +140,9 @@ export function taskOf(
   const areBars = [...moves].every((id) => now.slots.get(id)?.kind === 'puzzle');
   /** A selection of bars joins the line of the others. */
   const line = only && areBars ? lineOf(now, fixed) : undefined;
-  /** What else a selection is linked with elsewhere does not pull it there: it is arranged where it is. */
-  const tied = only && line === undefined ? new Set<NodeId>() : fixed;
+  const hasBars = [...moves].some((id) => now.slots.get(id)?.kind === 'puzzle');
+  /** A selection with a spine of its own is arranged where it is, wherever what it is linked with stands; one without comes beside the bars that use it. */
+  const tied = only && line === undefined && hasBars ? new Set<NodeId>() : fixed;
   const x = line ?? spineX(now, moves, tied);
   const stands = from === 'document' && [...moves].some((id) => game.positions.has(id));
 
