@@ -45,17 +45,35 @@ export function* figuresOf(clock: Clock, { coarse, runs }: Effort): Generator<Fi
   const costs = yield* costsIn(clock, rules, runs);
   yield answer({ ...fine, costs });
 
-  const chances: number[] = [simulated.inTime];
-  for (let hints = 1; hints <= hintsAsked(clock); hints++) {
-    // Whoever gives hints looks after all teams.
-    const given: Rules = { ...rules, hints, teams: clock.lesson.teams };
-    chances.push(yield* chance(clock, given, Math.ceil(runs / clock.lesson.teams)));
-  }
+  const chances = yield* chancesByHints(clock, rules, simulated.inTime, runs);
   yield answer({ ...fine, costs, byHints: chances });
 
   const byChoosing: number[] = [simulated.inTime];
   for (const choosing of WAYS.slice(1)) byChoosing.push(yield* chance(clock, { ...rules, choosing }, runs));
   yield answer({ ...fine, costs, byHints: chances, byChoosing });
+}
+
+/**
+ * Chances with 0, 1, 2 … hints. Whoever gives hints looks after all teams, so these lessons are played by all of them; what hints add there, on
+ * like draws, is added to the chance that is told without them (a control variate), so that chance noise does not pass for an effect.
+ */
+function* chancesByHints(
+  clock: Clock,
+  rules: Rules,
+  withoutAny: number,
+  runs: number,
+): Generator<undefined, number[]> {
+  const { teams } = clock.lesson;
+  const most = hintsAsked(clock);
+  const chances = [withoutAny];
+  if (most === 0) return chances;
+  const played = (hints: number) => chance(clock, { ...rules, hints, teams }, Math.ceil(runs / teams));
+  const none = yield* played(0);
+  for (let hints = 1; hints <= most; hints++) {
+    const gained = (yield* played(hints)) - none;
+    chances.push(Math.min(1, Math.max(0, withoutAny + gained)));
+  }
+  return chances;
 }
 
 /**
