@@ -38,9 +38,9 @@ export function simulate(clock: Clock, rules: Rules = PLAIN, runs = RUNS): Simul
   return batch.result();
 }
 
-/** The rules as they can be played: at least one team and no more than a room holds. */
-function playable(rules: Rules): Rules {
-  return { ...rules, teams: Math.min(MAX_TEAMS, Math.max(1, rules.teams)) };
+/** Of so many teams, how many are played: at least one, and no more than a room holds. */
+export function teamsPlayed(teams: number): number {
+  return Math.min(MAX_TEAMS, Math.max(1, teams));
 }
 
 /** Only of a game that can be won (`canPlay`): with any other, an end never comes and the figures are Infinity. */
@@ -63,7 +63,7 @@ export class Batch {
 
   constructor(clock: Clock, rules: Rules = PLAIN, stream = STREAM) {
     this.#clock = clock;
-    this.#rules = playable(rules);
+    this.#rules = { ...rules, teams: teamsPlayed(rules.teams) };
     this.#stream = stream;
     this.#size = clock.network.size;
     this.#teams = this.#rules.teams;

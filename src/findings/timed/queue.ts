@@ -1,4 +1,5 @@
 /** Teams wait for each other: before a thing that they share, one finding for each, or for the adults. */
+import { teamsPlayed } from '../../engine/simulation/batch.ts';
 import type { NodeId } from '../../game/model.ts';
 import type { TimedRule } from './timed-finding.ts';
 
@@ -25,7 +26,7 @@ export const queueForThing: TimedRule<'queueForThing', QueueForThing> = {
   find({ clock, simulated }) {
     const { teams } = clock.lesson;
     return clock.network.ids.flatMap((thing, i) => {
-      const minutes = (simulated.queued[i] ?? 0) / teams;
+      const minutes = (simulated.queued[i] ?? 0) / teamsPlayed(teams);
       if (minutes < BEARABLE) return [];
       const values = { thing, shared: clock.shared[i] ?? 1, teams, minutes };
       return [{ code: 'queueForThing', level: 'look', nodes: [thing], links: [], values }];
@@ -37,7 +38,7 @@ export const queueForAdult: TimedRule<'queueForAdult', QueueForAdult> = {
   code: 'queueForAdult',
   find({ clock, simulated }) {
     const { teams, adults } = clock.lesson;
-    const minutes = simulated.queuedForAdult / teams;
+    const minutes = simulated.queuedForAdult / teamsPlayed(teams);
     if (minutes < BEARABLE) return [];
     return [
       { code: 'queueForAdult', level: 'look', nodes: [], links: [], values: { adults, teams, minutes } },
