@@ -1,44 +1,127 @@
-/**
- * Usual cautions, common practice, no published source; a school's own rules come before them. Those about one kind of
- * thing are said only where the words of the game suggest that it is there.
- */
-import type { Game } from '../game/model.ts';
+/** The cautions in words: what the cited sources say of the matter, summed up, and no advice beyond it. Each gives way to local codes and the school’s own rules. */
+import { CAUTIONS, type CautionId, type CautionOfGame, cautionsFor, type Hazard } from '../cautions/index.ts';
+import type { Game, Kind, NodeId } from '../game/model.ts';
+import { kindPlural } from './kinds.ts';
+import { list } from './numbers.ts';
+import { sentence } from './say.ts';
+import type { Sentence } from './sentence.ts';
 
-const OWN_RULES = 'The school’s own rules and local codes come first.';
+interface Words {
+  /** On a button, and above the sentences. */
+  readonly title: string;
+  readonly says: readonly string[];
+}
 
-const HIDING =
-  'Nobody has to climb, reach high or move anything heavy to find a thing. Nothing lies behind a locked or blocked door. Exits, and the ways to them, stay free.';
+const WORDS: Readonly<Record<CautionId, Words>> = {
+  egress: {
+    title: 'Nobody is locked in',
+    says: [
+      'No person is ever locked in.',
+      'No door, exit, corridor or stair is ever locked or blocked, and none is part of the game.',
+      'Everybody can leave at any time without a key, a tool or a code.',
+      'Extinguishers and alarms stay free and in view.',
+    ],
+  },
+  hiding: {
+    title: 'Hiding places',
+    says: [
+      'Nothing lies above head height, and nobody climbs.',
+      'Sockets, medicine and chemicals stay out of it.',
+      'Off limits: pupils’ bags, the teacher’s desk, bins.',
+    ],
+  },
+  lightsOff: {
+    title: 'Lights off',
+    says: [
+      'In the dark pupils trip, and flashing light can harm one who is photosensitive.',
+      'Ways out stay lit as long as anybody is in the room.',
+      'Lights off darken the room for every team: a dark box or corner does for one.',
+    ],
+  },
+  uvLight: {
+    title: 'UV lamp',
+    says: [
+      'It never shines into eyes.',
+      'Lamps are rated by risk group: exempt and group 1 are the lowest, and the maker states it.',
+    ],
+  },
+  buttonCells: {
+    title: 'Button cells',
+    says: [
+      'A button cell that is swallowed can burn a child from inside.',
+      'Its lid opens only with a tool, or with two movements at once.',
+    ],
+  },
+  magnets: {
+    title: 'Small magnets',
+    says: [
+      'Strong magnets that are swallowed can kill.',
+      'One that is loose and small enough to swallow counts as hazardous from a flux index of 50 kG² mm²; the maker states it.',
+    ],
+  },
+  food: {
+    title: 'Food',
+    says: [
+      'Where there is food in it, ask about allergies first.',
+      'Labels name the major allergens: nine in the United States, fourteen in the European Union.',
+    ],
+  },
+};
+
+/** Behind every caution. */
+export const OWN_RULES = 'Local codes and the school’s own rules come first.';
+
+export const NO_SOURCE = 'Common practice, no source.';
+
+export function cautionTitle(id: CautionId): string {
+  return WORDS[id].title;
+}
+
+export function hazardName(hazard: Hazard): string {
+  return WORDS[hazard].title;
+}
+
+/** What is to be heeded, without its sources. */
+export function cautionText(id: CautionId): string {
+  return WORDS[id].says.join(' ');
+}
+
+/** "16 CFR part 1263; UL 4200A" */
+export function cautionSources(id: CautionId): string {
+  const sources = CAUTIONS.find((caution) => caution.id === id)?.sources ?? [];
+  return sources.length === 0
+    ? NO_SOURCE
+    : sources
+        .map(({ number, section }) => (section === undefined ? number : `${number}, ${section}`))
+        .join('; ');
+}
+
+/** What all of these kinds are: "all boxes and locks". */
+function everyOf(kinds: readonly Kind[]): string {
+  return `all ${list(kinds.map(kindPlural))}`;
+}
+
+/** What it concerns in this game: "UV torch and Dark corner", "all boxes and locks". */
+export function cautionConcerns(
+  { things, kinds }: CautionOfGame,
+  names: (ids: readonly NodeId[]) => Sentence,
+): Sentence {
+  if (kinds.length === 0) return names(things);
+  return sentence(
+    everyOf(kinds),
+    ...(things.length > 0 ? [things.length === 1 ? '; look at ' : '; look at these: ', names(things)] : []),
+  );
+}
 
 const PACKING =
   'Count keys and small parts out and in again. Keep the spare keys and these pages on you, so that every box can be opened at any time.';
 
-const BY_WORD: readonly (readonly [RegExp, string])[] = [
-  [
-    /\bmagnet/iu,
-    'Small magnets are dangerous when swallowed: only large or built-in ones, counted afterwards.',
-  ],
-  [
-    /\b(?:batter(?:y|ies)|button cells?|coin cells?|torch(?:es)?|flashlights?|led lights?)\b/iu,
-    'Button cells are dangerous when swallowed: only in things whose lid is screwed down.',
-  ],
-  [
-    /\b(?:uv|ultra-?violet|black ?light)\b/iu,
-    'A UV lamp is not looked into and not pointed at faces; a teacher holds or watches it.',
-  ],
-];
-
 export function hidingCautions(): string {
-  return `${HIDING} ${OWN_RULES}`;
+  return [cautionText('egress'), cautionText('hiding'), OWN_RULES].join(' ');
 }
 
-/** With those that the names, texts and notes of what is used today suggest. */
+/** With those of single things that are used today. */
 export function packingCautions(game: Game): string {
-  const texts: string[] = [];
-  for (const node of game.nodes.values()) {
-    if (node.leftOut !== true) texts.push(node.name, node.text ?? '', node.note ?? '');
-  }
-  const named = BY_WORD.filter(([word]) => texts.some((text) => word.test(text))).map(
-    ([, caution]) => caution,
-  );
-  return [PACKING, ...named, OWN_RULES].join(' ');
+  const own = cautionsFor(game).filter(({ kinds }) => kinds.length === 0);
+  return [PACKING, ...own.map(({ id }) => cautionText(id)), OWN_RULES].join(' ');
 }

@@ -3,9 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Mark } from '../../../src/sheets/drawing.ts';
 import { type ProseStyle, prose } from '../../../src/sheets/prose.ts';
-import { hidingCautions, packingCautions } from '../../../src/words/cautions.ts';
 import { type Part, plain, type Sentence } from '../../../src/words/sentence.ts';
-import { gameOf } from '../../game-of.ts';
 
 const STYLE: ProseStyle = { size: 10, leading: 13 };
 const marksOf = (sentence: Sentence, width: number, style = STYLE): Mark[][] =>
@@ -72,23 +70,5 @@ describe('prose', () => {
       }),
       { seed: 13, numRuns: 300 },
     );
-  });
-});
-
-describe('cautions', () => {
-  it('leave the last word to the school', () => {
-    for (const text of [hidingCautions(), packingCautions(gameOf([]))]) {
-      expect(text).toMatch(/The school’s own rules and local codes come first\.$/);
-    }
-  });
-
-  it('name what the words of the game suggest, and only that', () => {
-    const withTool = (name: string, more = {}) =>
-      packingCautions(gameOf([{ id: 'tool', kind: 'tool', name, ...more }]));
-    expect(withTool('Hand lens')).not.toMatch(/magnet|cells|UV/);
-    expect(withTool('Magnet on a string')).toMatch(/magnets/);
-    expect(withTool('Small torch')).toMatch(/Button cells/);
-    expect(withTool('Ultraviolet lamp')).toMatch(/UV lamp/);
-    expect(withTool('Magnet', { leftOut: true })).not.toMatch(/magnet/);
   });
 });

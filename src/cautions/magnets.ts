@@ -1,0 +1,13 @@
+/** Small strong magnets that can be swallowed. */
+import { anywhere, type Caution } from './caution.ts';
+
+export const magnets = {
+  id: 'magnets',
+  stated: true,
+  kinds: [],
+  suggested: anywhere(/\bmagnet/iu),
+  sources: [
+    { name: 'Safety Standard for Magnets', number: '16 CFR part 1262' },
+    { name: 'Consumer Safety Specification for Toy Safety', number: 'ASTM F963', section: '8.25' },
+  ],
+} as const satisfies Caution;
