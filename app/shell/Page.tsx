@@ -8,6 +8,7 @@ import { useKeyList } from '../commands/key-list.ts';
 import { listenToKeys } from '../commands/keyboard.ts';
 import { FlowCanvas } from '../flow/FlowCanvas.tsx';
 import { BeginHere, FileDrop, KeepNews } from '../keep/index.ts';
+import { closeKit, KIT_DIALOG, useKitShown } from '../kit/open.ts';
 import { Panel } from '../panel/Panel.tsx';
 import { PartView } from '../parts/PartView.tsx';
 import { part } from '../parts/part.ts';
@@ -26,6 +27,7 @@ export function Page() {
   const title = useGame((state) => state.game.head.title ?? '');
   const keysShown = useKeyList((state) => state.open);
   const printShown = usePrint((state) => state.open);
+  const kitShown = useKitShown((state) => state.open);
   const playShown = useView((state) => state.play);
 
   useEffect(() => {
@@ -67,6 +69,11 @@ export function Page() {
       {printShown && (
         <PartView of={PRINT_PREVIEW} onLost={closePrint}>
           {({ default: PrintPreview }) => <PrintPreview />}
+        </PartView>
+      )}
+      {kitShown && (
+        <PartView of={KIT_DIALOG} onLost={closeKit}>
+          {({ default: KitDialog }) => <KitDialog />}
         </PartView>
       )}
       <p className="page-on-paper">{PRINT_HINT}</p>

@@ -9,8 +9,7 @@ import { memoLast } from './memo.ts';
 
 export type { Assessment };
 
-/** The same object for as long as nothing changes but positions. */
-export const assessmentOf = memoLast<Game, Assessment>((game) => [game.nodes, game.links, game.head], assess);
+const assessmentOf = memoLast<Game, Assessment>((game) => [game.nodes, game.links, game.head], assess);
 
 export function useAssessment(): Assessment {
   return useGame(({ game }) => assessmentOf(game));

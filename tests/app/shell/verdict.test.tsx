@@ -1,6 +1,5 @@
 import { act, cleanup, fireEvent, render, screen, waitFor } from '@testing-library/react';
-import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { JUDGING } from '../../../app/judged/judged.ts';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { Panel } from '../../../app/panel/Panel.tsx';
 import { usePanel } from '../../../app/panel/topics.ts';
 import { Verdict } from '../../../app/shell/Verdict.tsx';
@@ -8,7 +7,6 @@ import { useGame } from '../../../app/store/game.ts';
 import { useView } from '../../../app/store/view.ts';
 import { gameOf, LINKS, NODES, openGame, theGame } from '../open-game.ts';
 
-beforeAll(async () => void (await JUDGING.load()));
 beforeEach(() => {
   openGame();
   useView.getState().setHeat(false);

@@ -1,0 +1,72 @@
+/** What I have: plates to tap on the left, what is in the kit on the right. */
+import { useId } from 'react';
+import { itemsOf, WHATS } from '../../src/kit/model.ts';
+import { HAVE, kitSum, TEMPLATE_NAMES } from '../../src/words/screen-kit.ts';
+import { ItemRow } from './ItemRow.tsx';
+import { ItemSign } from './ItemSign.tsx';
+import { useKit } from './kit-state.ts';
+import { isPlain, TEMPLATES } from './templates.ts';
+import { tap } from './write.ts';
+
+function Plates() {
+  const id = useId();
+  const items = useKit(({ owned }) => owned.kit.items);
+  return (
+    <section className="kit-plates" aria-labelledby={id}>
+      <h3 id={id}>{HAVE.add}</h3>
+      <p className="hint">{HAVE.addHint}</p>
+      {WHATS.map((what) => (
+        <ul key={what} className="kit-plates-group">
+          {TEMPLATES.filter(({ item }) => item.what === what).map((template) => {
+            const count = items.find((item) => isPlain(item, template))?.count ?? 0;
+            return (
+              <li key={template.name}>
+                <button type="button" className={`kit-plate kit-plate-${what}`} onClick={() => tap(template)}>
+                  <ItemSign item={template.item} />
+                  <span>{TEMPLATE_NAMES[template.name]}</span>
+                  {count > 0 && <span className="kit-plate-count">{count}</span>}
+                </button>
+              </li>
+            );
+          })}
+        </ul>
+      ))}
+    </section>
+  );
+}
+
+export function Have() {
+  const id = useId();
+  const kit = useKit(({ owned }) => owned.kit);
+  return (
+    <div className="kit-have">
+      <Plates />
+      <section className="kit-items" aria-labelledby={id}>
+        <header className="kit-items-head">
+          <h3 id={id}>{HAVE.here}</h3>
+          {kit.items.length > 0 && (
+            <p className="quiet" role="status">
+              {kitSum(kit.items)}
+            </p>
+          )}
+        </header>
+        {kit.items.length === 0 && <p className="quiet">{HAVE.none}</p>}
+        {WHATS.map((what) => {
+          const items = itemsOf(kit, what);
+          return (
+            items.length > 0 && (
+              <section key={what} aria-label={HAVE.groups[what]}>
+                <h4 className="label">{HAVE.groups[what]}</h4>
+                <ul>
+                  {items.map((item) => (
+                    <ItemRow key={item.id} item={item} />
+                  ))}
+                </ul>
+              </section>
+            )
+          );
+        })}
+      </section>
+    </div>
+  );
+}
