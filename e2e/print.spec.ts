@@ -312,7 +312,14 @@ test('keys open and close the preview, what was chosen is remembered, and the ga
   await page.keyboard.press('Control+p');
   await finished(page);
   await expect(page.getByRole('dialog').getByRole('button', { name: 'Print' })).toBeFocused();
-  await choose(page, 'Facilitator map', 'What lies in what', 'What is hidden where', 'Order of play');
+  await choose(
+    page,
+    'Facilitator map',
+    'Cautions',
+    'What lies in what',
+    'What is hidden where',
+    'Order of play',
+  );
   await choose(page, 'In grey');
   const [codes, ...others] = await pdfOf(page);
   expect(others).toEqual([]);

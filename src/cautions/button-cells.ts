@@ -1,11 +1,11 @@
 /** Button and coin cells that can be swallowed. */
-import { anywhere, type Caution } from './caution.ts';
+import { type Caution, calledSo } from './caution.ts';
 
 export const buttonCells = {
   id: 'buttonCells',
   stated: true,
   kinds: [],
-  suggested: anywhere(
+  suggested: calledSo(
     /\b(?:batter(?:y|ies)|(?:button|coin) cells?|torch(?:es)?|flashlights?|led lights?|(?:uv|ultra-?violet) (?:lamps?|lights?))\b/iu,
   ),
   sources: [

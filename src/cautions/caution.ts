@@ -24,7 +24,7 @@ export interface Caution {
   readonly sources: readonly Source[];
 }
 
-/** In its name, in what pupils read on it, or in what the teacher notes of it. */
-export function anywhere(words: RegExp): (node: GameNode) => boolean {
-  return ({ name, text = '', note = '' }) => [name, text, note].some((written) => words.test(written));
+/** In its name or in what the teacher notes of it. What pupils read may be about magnets, with none in the room. */
+export function calledSo(words: RegExp): (node: GameNode) => boolean {
+  return ({ name, note = '' }) => words.test(name) || words.test(note);
 }

@@ -1,12 +1,12 @@
 /** Food that some may not eat, or touch. */
-import { anywhere, type Caution } from './caution.ts';
+import { type Caution, calledSo } from './caution.ts';
 
 export const food = {
   id: 'food',
   stated: true,
   kinds: ['prize'],
-  suggested: anywhere(
-    /\b(?:sweets|cand(?:y|ies)|chocolates?|biscuits?|cookies?|cakes?|nuts?|peanuts?|fruits?|snacks?|edible|to eat|taste)\b/iu,
+  suggested: calledSo(
+    /\b(?:sweets|cand(?:y|ies)|chocolates?|biscuits?|cookies?|cakes?|peanuts?|snacks?|edible|to (?:eat|taste))\b/iu,
   ),
   sources: [
     {

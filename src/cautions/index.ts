@@ -45,6 +45,14 @@ function causeOf({ id, stated, kinds, suggested }: Caution, node: GameNode): Cau
   return kinds.includes(node.kind) ? 'kind' : undefined;
 }
 
+/** Those of this thing more than of any other of its kind. */
+export function ownCautions(game: Game, id: NodeId): CautionId[] {
+  const node = game.nodes.get(id);
+  return node
+    ? cautionsOf(game, node).flatMap((caution) => (caution.cause === 'kind' ? [] : [caution.id]))
+    : [];
+}
+
 export interface CautionOfGame {
   readonly id: CautionId;
   /** Things used today of which it is stated, or suggested by their words; by name, then id. */

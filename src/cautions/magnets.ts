@@ -1,11 +1,11 @@
 /** Small strong magnets that can be swallowed. */
-import { anywhere, type Caution } from './caution.ts';
+import { type Caution, calledSo } from './caution.ts';
 
 export const magnets = {
   id: 'magnets',
   stated: true,
   kinds: [],
-  suggested: anywhere(/\bmagnet/iu),
+  suggested: calledSo(/\bmagnets?\b/iu),
   sources: [
     { name: 'Safety Standard for Magnets', number: '16 CFR part 1262' },
     { name: 'Consumer Safety Specification for Toy Safety', number: 'ASTM F963', section: '8.25' },

@@ -1,11 +1,11 @@
 /** Lamps whose light cannot be seen and can harm eyes. */
-import { anywhere, type Caution } from './caution.ts';
+import { type Caution, calledSo } from './caution.ts';
 
 export const uvLight = {
   id: 'uvLight',
   stated: true,
   kinds: [],
-  suggested: anywhere(/\b(?:uv|ultra-?violet|black ?lights?)\b/iu),
+  suggested: calledSo(/\b(?:uv|ultra-?violet|black ?lights?)\b/iu),
   sources: [
     { name: 'Photobiological safety of lamps and lamp systems', number: 'IEC 62471' },
     {

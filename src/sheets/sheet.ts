@@ -2,8 +2,8 @@
 import type { Drawing } from './drawing.ts';
 import { type Orientation, type Paper, type PaperName, paperOf } from './paper.ts';
 
-export const SHEET_NAMES = ['map', 'codes', 'contents', 'hidden', 'order'] as const;
-/** Facilitator map; codes of all locks; what lies in what; what is hidden where; order of play in sentences. */
+export const SHEET_NAMES = ['map', 'cautions', 'codes', 'contents', 'hidden', 'order'] as const;
+/** Facilitator map; cautions; codes of all locks; what lies in what; what is hidden where; order of play in sentences. */
 export type SheetName = (typeof SHEET_NAMES)[number];
 
 /** All that says what stands on the pages, and where: another one makes other pages. */

@@ -1,5 +1,5 @@
 /** The cautions in words: what the cited sources say of the matter, summed up, and no advice beyond it. Each gives way to local codes and the school’s own rules. */
-import { CAUTIONS, type CautionId, type CautionOfGame, cautionsFor, type Hazard } from '../cautions/index.ts';
+import { CAUTIONS, type CautionId, type CautionOfGame, type Hazard, ownCautions } from '../cautions/index.ts';
 import type { Game, Kind, NodeId } from '../game/model.ts';
 import { kindPlural } from './kinds.ts';
 import { list } from './numbers.ts';
@@ -35,7 +35,7 @@ const WORDS: Readonly<Record<CautionId, Words>> = {
     says: [
       'In the dark pupils trip, and flashing light can harm one who is photosensitive.',
       'Ways out stay lit as long as anybody is in the room.',
-      'Lights off darken the room for every team: a dark box or corner does for one.',
+      'Lights off darken the room for every team: for one, a dark box or a dark corner will do.',
     ],
   },
   uvLight: {
@@ -49,13 +49,13 @@ const WORDS: Readonly<Record<CautionId, Words>> = {
     title: 'Button cells',
     says: [
       'A button cell that is swallowed can burn a child from inside.',
-      'Its lid opens only with a tool, or with two movements at once.',
+      'The lid over it opens only with a tool, or with two movements at once.',
     ],
   },
   magnets: {
     title: 'Small magnets',
     says: [
-      'Strong magnets that are swallowed can kill.',
+      'Small strong magnets that are swallowed can kill.',
       'One that is loose and small enough to swallow counts as hazardous from a flux index of 50 kG² mm²; the maker states it.',
     ],
   },
@@ -66,6 +66,16 @@ const WORDS: Readonly<Record<CautionId, Words>> = {
       'Labels name the major allergens: nine in the United States, fourteen in the European Union.',
     ],
   },
+};
+
+const IN_A_LINE: Readonly<Record<CautionId, string>> = {
+  egress: 'ways out stay free',
+  hiding: 'hiding place',
+  lightsOff: 'lights off',
+  uvLight: 'UV lamp',
+  buttonCells: 'button cells',
+  magnets: 'small magnets',
+  food: 'food',
 };
 
 /** Behind every caution. */
@@ -86,7 +96,7 @@ export function cautionText(id: CautionId): string {
   return WORDS[id].says.join(' ');
 }
 
-/** "16 CFR part 1263; UL 4200A" */
+/** "UL 4200A; NFPA 101, 7.8" */
 export function cautionSources(id: CautionId): string {
   const sources = CAUTIONS.find((caution) => caution.id === id)?.sources ?? [];
   return sources.length === 0
@@ -113,15 +123,23 @@ export function cautionConcerns(
   );
 }
 
-const PACKING =
-  'Count keys and small parts out and in again. Keep the spare keys and these pages on you, so that every box can be opened at any time.';
+/** Beside a thing on a list: "caution: UV lamp, button cells". Empty where nothing is its own. */
+export function cautionNote(game: Game, id: NodeId): string {
+  const titles = ownCautions(game, id).map((caution) => IN_A_LINE[caution]);
+  return titles.length === 0 ? '' : `caution: ${titles.join(', ')}`;
+}
 
+/** On a list that is printed without the sheet of cautions. */
 export function hidingCautions(): string {
   return [cautionText('egress'), cautionText('hiding'), OWN_RULES].join(' ');
 }
 
-/** With those of single things that are used today. */
-export function packingCautions(game: Game): string {
-  const own = cautionsFor(game).filter(({ kinds }) => kinds.length === 0);
-  return [PACKING, ...own.map(({ id }) => cautionText(id)), OWN_RULES].join(' ');
-}
+export const SEE_CAUTIONS =
+  'Nobody is ever locked in, and ways out stay free: the sheet of cautions says what else is to be heeded here.';
+
+export const CAUTION_SHEET = {
+  intro: sentence('Read this before the game is set up, and once more when it is. ', { strong: OWN_RULES }),
+  concerns: 'In this game:',
+  source: 'Source:',
+  none: 'There is nothing in the game yet that asks for a caution.',
+} as const;

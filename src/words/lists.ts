@@ -12,6 +12,7 @@ import type { SpotEntry } from '../sheets/lists/hidden.ts';
 import type { Whereabouts } from '../sheets/lists/whereabouts.ts';
 import type { Opener } from '../sheets/locks.ts';
 import { fieldCaption, noteText, ownCaption } from './canvas.ts';
+import { cautionNote } from './cautions.ts';
 import { findingSentence } from './findings/index.ts';
 import { kindOf } from './kinds.ts';
 import { ownLockName } from './lock-name.ts';
@@ -132,6 +133,10 @@ export function openerTold(assessment: Assessment, { node, at }: Opener, whereab
   return sentence(...parts.flatMap((part, i) => [i === 0 ? '' : ', ', part]));
 }
 
+/** What is counted out is counted in, and what is shut can be opened by somebody. */
+export const KEYS_AT_HAND =
+  'Count keys and small parts out and in again. Keep the spare keys and these pages on you, so that every box can be opened at any time.';
+
 export const NOTHING_TO_SET = 'nothing to set';
 export const NO_LOCKS = 'There are no locks.';
 export const NO_BOXES = 'There are no boxes.';
@@ -147,6 +152,7 @@ export function thingText({ game, network }: Assessment, id: NodeId): string {
     sharedText(ownCopies(game, id)),
     node.decoy === true ? noteText({ note: 'redHerring' }) : '',
     minuteText(node, isGivenOut(node, parentInUse(game, id) !== undefined, isHandedOver)),
+    cautionNote(game, id),
   ]
     .filter((text) => text !== '')
     .join(', ');
@@ -231,6 +237,12 @@ export function givenAfter(assessment: Assessment, puzzles: readonly NodeId[]): 
 /** Under the name of a box: where it lies, how many there are where not each team has one, then the teacher's note. */
 export function boxTold(where: Sentence, copies: number | undefined, note: string | undefined): Sentence {
   return sentence(capital(shared(where, copies)), '.', note === undefined ? '' : ` ${note}`);
+}
+
+/** Under the name of a place or box: "Caution: ways out stay free." Empty where it has none of its own. */
+export function cautionTold(game: Game, id: NodeId): Sentence {
+  const note = cautionNote(game, id);
+  return note === '' ? [] : sentence(capital([note]), '.');
 }
 
 /** "in Red tin, one for all teams" */

@@ -7,6 +7,7 @@ import { lessonLine } from './screen.ts';
 
 export const SHEET_TITLES: Readonly<Record<SheetName, string>> = {
   map: 'Facilitator map',
+  cautions: 'Cautions',
   codes: 'Codes of all locks',
   contents: 'What lies in what',
   hidden: 'What is hidden where',

@@ -1,7 +1,8 @@
 /** Cautions go with what is stated, with what the words of a game suggest, and with the kind of a thing. */
 import { describe, expect, it } from 'vitest';
 import { CAUTIONS, cautionsFor, cautionsOf, HAZARDS } from '../../src/cautions/index.ts';
-import { cautionText, hidingCautions, OWN_RULES, packingCautions } from '../../src/words/cautions.ts';
+import { CAUTION_SHEET, cautionText, hidingCautions, OWN_RULES } from '../../src/words/cautions.ts';
+import { plain } from '../../src/words/sentence.ts';
 import { gameOf, type NodeDraft } from '../game-of.ts';
 
 function ofThe(draft: NodeDraft) {
@@ -38,7 +39,13 @@ describe('cautions of a thing', () => {
   ])('are what its words suggest: %s', (name, id) => {
     expect(ofThe(tool(name))).toEqual([{ id, cause: 'suggested' }]);
     expect(ofThe(tool('Thing', { note: `A ${name}.` }))).toEqual([{ id, cause: 'suggested' }]);
-    expect(ofThe(tool('Thing', { text: name }))).toEqual([{ id, cause: 'suggested' }]);
+  });
+
+  it('are not what pupils read about, but what they are told to do', () => {
+    expect(ofThe(tool('Table', { text: 'Which of these does a magnet pull?' }))).toEqual([]);
+    expect(ofThe(tool('Slip', { text: 'Turn off the lights and look again.' }))).toEqual([
+      { id: 'lightsOff', cause: 'suggested' },
+    ]);
   });
 
   it('are both of an ultraviolet lamp, whose cells are small', () => {
@@ -91,7 +98,7 @@ describe('cautions of a game', () => {
 
 describe('the words of cautions', () => {
   it('leave the last word to local codes and the school', () => {
-    for (const text of [hidingCautions(), packingCautions(gameOf([]))]) {
+    for (const text of [hidingCautions(), plain(CAUTION_SHEET.intro)]) {
       expect(text.endsWith(OWN_RULES)).toBe(true);
     }
   });

@@ -1,13 +1,22 @@
 /** What lies in what, drawn: each box as a tray with what belongs in it, then its locks. */
 import { lessonOf } from '../../game/defaults.ts';
 import type { NodeId } from '../../game/model.ts';
-import { packingCautions } from '../../words/cautions.ts';
-import { boxTold, INTRO, lockShut, NO_BOXES, PACKING, thingText, whereText } from '../../words/lists.ts';
+import {
+  boxTold,
+  cautionTold,
+  INTRO,
+  KEYS_AT_HAND,
+  lockShut,
+  NO_BOXES,
+  PACKING,
+  thingText,
+  whereText,
+} from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
 import { copiesOf, ownCopies } from '../copies.ts';
 import type { Row, Section } from '../flow.ts';
 import { type LockEntry, lockEntries } from '../locks.ts';
-import { plainText, prose } from '../prose.ts';
+import { prose } from '../prose.ts';
 import { type BoxEntry, boxEntries } from './contents.ts';
 import { noteOf } from './notes.ts';
 import { columnsOf, type ListContent, type ListFrame, saidAlone } from './page.ts';
@@ -31,7 +40,7 @@ export function contentsPage(frame: ListFrame): ListContent {
   );
   return {
     name: 'contents',
-    intro: [INTRO.contents(teams, ticksFor(teams, options.ticks), fewer), plainText(packingCautions(game))],
+    intro: [INTRO.contents(teams, ticksFor(teams, options.ticks), fewer), [KEYS_AT_HAND]],
     flow: { sections: sections.length > 0 ? sections : [saidAlone(NO_BOXES, paper)] },
   };
 }
@@ -93,7 +102,10 @@ function boxSection(
   );
 
   const note = notes(box);
-  const told = [boxTold(whereText(assessment, whereaboutsOf(assessment, box)), copiesOf(game, box), note)];
+  const told = [
+    boxTold(whereText(assessment, whereaboutsOf(assessment, box)), copiesOf(game, box), note),
+    cautionTold(game, box),
+  ];
   const heading = { name: sayer(game).name(box), told, left, right };
   return {
     heading: (continued) => headingRow(heading, continued),

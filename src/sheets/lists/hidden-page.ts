@@ -2,8 +2,9 @@
 import type { Assessment } from '../../findings/assess.ts';
 import { lessonOf } from '../../game/defaults.ts';
 import type { NodeId } from '../../game/model.ts';
-import { hidingCautions } from '../../words/cautions.ts';
+import { hidingCautions, SEE_CAUTIONS } from '../../words/cautions.ts';
 import {
+  cautionTold,
   givenAfter,
   HIDDEN,
   INTRO,
@@ -38,7 +39,11 @@ export function hiddenPage(frame: ListFrame): ListContent {
   );
   return {
     name: 'hidden',
-    intro: [INTRO.hidden(teams, ticksFor(teams, options.ticks), fewer), plainText(hidingCautions())],
+    intro: [
+      INTRO.hidden(teams, ticksFor(teams, options.ticks), fewer),
+      // Free ways out are said whichever sheets are printed.
+      plainText(options.sheets.includes('cautions') ? SEE_CAUTIONS : hidingCautions()),
+    ],
     flow: { sections: sections.length > 0 ? sections : [saidAlone(NOTHING_HIDDEN, paper)] },
   };
 }
@@ -85,6 +90,7 @@ function headOf(
     told: [
       ...(note === undefined ? [] : [plainText(note)]),
       placeShared(ownCopies(game, spot.place)),
+      cautionTold(game, spot.place),
       spotOpens(assessment, entry),
     ],
   };

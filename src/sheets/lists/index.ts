@@ -1,6 +1,7 @@
 /** The lists behind the map. Adding one means adding a file and a line here. */
 import type { Drawing } from '../drawing.ts';
 import type { SheetName } from '../sheet.ts';
+import { cautionsPage } from './cautions-page.ts';
 import { codesPage } from './codes-page.ts';
 import { contentsPage } from './contents-page.ts';
 import { hiddenPage } from './hidden-page.ts';
@@ -10,6 +11,7 @@ import { type ListContent, type ListFrame, listPages } from './page.ts';
 export type ListName = Exclude<SheetName, 'map'>;
 
 const LISTS: Readonly<Record<ListName, (frame: ListFrame) => ListContent>> = {
+  cautions: cautionsPage,
   codes: codesPage,
   contents: contentsPage,
   hidden: hiddenPage,

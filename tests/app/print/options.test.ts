@@ -38,14 +38,14 @@ describe('what is chosen for printing', () => {
   test('a sheet that was not known when they were remembered is printed', () => {
     const older = JSON.parse(writeOptions({ ...firstOptions('en-GB'), sheets: ['map'] }));
     const { off } = older;
-    expect(off).toEqual(['codes', 'contents', 'hidden', 'order']);
+    expect(off).toEqual(['cautions', 'codes', 'contents', 'hidden', 'order']);
     const { sheets } = readOptions(JSON.stringify({ ...older, off: off.slice(0, -1) }), 'en-GB');
     expect(sheets).toEqual(['map', 'order']);
   });
 
   test('keeps sheets in their order and knows no others', () => {
     const { sheets } = readOptions('{"off":["hidden","poster","constructor","codes"]}', 'en-GB');
-    expect(sheets).toEqual(['map', 'contents', 'order']);
+    expect(sheets).toEqual(['map', 'cautions', 'contents', 'order']);
     expect(readOptions(null, 'en-GB').sheets).toEqual(SHEET_NAMES);
   });
 });

@@ -105,7 +105,7 @@ const CHOICES: readonly (readonly [string, Partial<SheetOptions>])[] = [
   ['Minutes', { times: false }],
   ['If stuck', { rescue: false }],
   ['Ticks', { ticks: false }],
-  ['What is hidden where', { sheets: ['map', 'codes', 'contents', 'order'] }],
+  ['What is hidden where', { sheets: ['map', 'cautions', 'codes', 'contents', 'order'] }],
   ['Codes and answers', { codes: false }],
 ];
 
