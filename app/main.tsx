@@ -1,7 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { startFewest } from './engine/fewest.ts';
 import { startPlacing } from './flow/tidy/unplaced.ts';
+import { startJudging } from './judged/judged.ts';
 import { startKeeping } from './keep/index.ts';
 import { startAhead } from './parts/ahead.ts';
 import { part } from './parts/part.ts';
@@ -13,7 +13,7 @@ import { Breakdown } from './shell/Breakdown.tsx';
 import { Page } from './shell/Page.tsx';
 
 void startKeeping();
-startFewest();
+startJudging();
 startPlacing();
 // Loaded apart: the page stands before it is known how long the game takes.
 const simulating = part(() => import('./engine/simulating.ts'));

@@ -3,7 +3,7 @@ import { useMemo, useRef } from 'react';
 import type { LinkId, NodeId } from '../../src/game/model.ts';
 import type { Route } from '../../src/map/layout.ts';
 import { useSimulation } from '../engine/simulation.ts';
-import { useAssessment } from '../store/assessment.ts';
+import { useAssessmentWhenThere, useJudging } from '../judged/judged.ts';
 import { useGame } from '../store/game.ts';
 import { useLayout } from '../store/layout.ts';
 import { useView } from '../store/view.ts';
@@ -11,7 +11,6 @@ import type { Look } from './card.ts';
 import type { Scene } from './cards.ts';
 import { type ChainShown, chainOf, type HeatShown, heatOf } from './heat.ts';
 import { useRoutes } from './links/useRoutes.ts';
-import { fallenWith, looksAt, looksOf, stoppingLinks } from './looks.ts';
 
 export interface CanvasScene extends Scene {
   readonly routes: ReadonlyMap<LinkId, Route>;
@@ -22,6 +21,7 @@ export interface CanvasScene extends Scene {
 }
 
 const NO_LOOKS: ReadonlyMap<NodeId, Look> = new Map();
+const NOTHING: ReadonlySet<string> = new Set();
 
 export function useScene(): CanvasScene {
   const game = useGame((state) => state.game);
@@ -33,24 +33,32 @@ export function useScene(): CanvasScene {
   const chainOn = useView((state) => state.heat && state.chain);
   const simulation = useSimulation();
   const layout = useLayout();
-  const assessment = useAssessment();
+  const judging = useJudging();
+  const assessment = useAssessmentWhenThere();
 
   const heat = useMemo(
     () => (heatOn ? heatOf(simulation, reading) : undefined),
     [heatOn, simulation, reading],
   );
   const chain = useMemo(() => (chainOn ? chainOf(simulation) : undefined), [chainOn, simulation]);
-  const fallen = useMemo(() => fallenWith(assessment, lifted), [assessment, lifted]);
+  const fallen = useMemo(
+    () => (judging && assessment ? judging.fallenWith(assessment, lifted) : NOTHING),
+    [judging, assessment, lifted],
+  );
   const last = useRef(NO_LOOKS);
   const always = useMemo(() => {
+    if (!judging || !assessment) return NO_LOOKS;
     const shown = { assessment, heat: heat?.heat, fallen, chain: chain?.steps };
-    last.current = looksOf(shown, last.current);
+    last.current = judging.looksOf(shown, last.current);
     return last.current;
-  }, [assessment, heat, fallen, chain]);
+  }, [judging, assessment, heat, fallen, chain]);
   // What is lifted comes before the minute that is shown.
   const at = fallen.size === 0 ? moments : undefined;
-  const looks = useMemo(() => (at ? looksAt(always, at) : always), [always, at]);
-  const stopping = useMemo(() => stoppingLinks(assessment), [assessment]);
+  const looks = useMemo(() => (at && judging ? judging.looksAt(always, at) : always), [judging, always, at]);
+  const stopping = useMemo(
+    () => (judging && assessment ? judging.stoppingLinks(assessment) : NOTHING),
+    [judging, assessment],
+  );
   const routes = useRoutes(layout, game.links);
   return { game, layout, looks, selected, lifted, routes, stopping, heat, chain };
 }

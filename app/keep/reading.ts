@@ -1,6 +1,4 @@
 /** From a file to a game, or to lines that say what is wrong with it. */
-import { measure } from '../../src/engine/measures.ts';
-import { compile } from '../../src/engine/network.ts';
 import { type Game, type GameDocument, hasUnplaced } from '../../src/game/model.ts';
 import type { Note } from '../../src/game/problem.ts';
 import { MAX_LENGTH, readGame } from '../../src/game/read.ts';
@@ -24,16 +22,14 @@ export type Reading =
 export const PLACED_ON_READING = 120;
 
 /** Most games have their positions, and the first view does not wait for what would find them. */
-const PLACING = part(() => import('../../src/map/place-missing.ts'));
+const PLACING = part(() => import('./placing.ts'));
 
 /** Arranging comes with the reading, not after it: read twice, a file without positions is the same game twice. */
 async function placed(game: Game): Promise<Game> {
   if (game.nodes.size > PLACED_ON_READING || !hasUnplaced(game)) return game;
   const placing = await PLACING.load();
   // In plain columns, as a large one.
-  if (!placing) return game;
-  const network = compile(game);
-  return placing.placeMissing(game, placing.playNumbers(network, measure(network)));
+  return placing ? placing.place(game) : game;
 }
 
 /** Most files are as they should be, and the first view does not wait for the words about those that are not. */

@@ -4,12 +4,12 @@
  */
 import { useEffect, useRef } from 'react';
 import { PAGE, PANEL } from '../../src/words/screen.ts';
+import { JUDGING } from '../judged/judged.ts';
 import { PartView } from '../parts/PartView.tsx';
 import { part } from '../parts/part.ts';
 import { Sign } from '../shell/signs.tsx';
 import { useGame } from '../store/game.ts';
 import { useView } from '../store/view.ts';
-import { Overview } from './Overview.tsx';
 import { usePanel } from './topics.ts';
 import './panel.css';
 
@@ -50,7 +50,7 @@ export function Panel() {
         ) : selected ? (
           <PartView of={INSPECTOR}>{({ default: Inspector }) => <Inspector />}</PartView>
         ) : (
-          <Overview />
+          <PartView of={JUDGING}>{({ Overview }) => <Overview />}</PartView>
         )}
       </aside>
     </>

@@ -1,18 +1,11 @@
 /**
  * A region of the page that comes as a part of its own. One that cannot be had, or fails, says so and takes nothing else with it.
  */
-import {
-  Component,
-  type ReactNode,
-  useCallback,
-  useEffect,
-  useRef,
-  useState,
-  useSyncExternalStore,
-} from 'react';
+import { Component, type ReactNode } from 'react';
 import { PARTS } from '../../src/words/parts.ts';
 import type { Part } from './part.ts';
 import { tellTrouble } from './trouble.ts';
+import { usePart } from './usePart.ts';
 
 interface Props<Module> {
   readonly of: Part<Module>;
@@ -23,32 +16,11 @@ interface Props<Module> {
   readonly silent?: boolean;
 }
 
-/** Whether it is there; when it is shown it is asked for. */
-function usePart<Module>(of: Part<Module>, onLost: (() => void) | undefined) {
-  const module = useSyncExternalStore(of.whenThere, of.now);
-  const [lost, setLost] = useState(false);
-  const tell = useRef(onLost);
-  useEffect(() => {
-    tell.current = onLost;
-  });
-  const fetch = useCallback(async () => {
-    setLost(false);
-    const isThere = (await (tell.current ? of.ask() : of.load())) !== undefined;
-    if (isThere) return;
-    setLost(true);
-    tell.current?.();
-  }, [of]);
-  useEffect(() => {
-    if (of.now() === undefined) void fetch();
-  }, [of, fetch]);
-  return { module, lost, fetch };
-}
-
 export function PartView<Module>({ of, children, onLost, silent = false }: Props<Module>) {
   const { module, lost, fetch } = usePart(of, onLost);
   const isTold = onLost !== undefined || silent;
   if (module === undefined) {
-    return lost && !isTold ? <InItsPlace sentence={PARTS.lost} again={() => void fetch()} /> : null;
+    return lost && !isTold ? <Lost sentence={PARTS.lost} again={() => void fetch()} /> : null;
   }
   return (
     <Region onBroken={onLost} silent={isTold}>
@@ -57,7 +29,8 @@ export function PartView<Module>({ of, children, onLost, silent = false }: Props
   );
 }
 
-function InItsPlace({ sentence, again }: { sentence: string; again: () => void }) {
+/** In place of what is missing: why, and the way to ask again. */
+export function Lost({ sentence, again }: { sentence: string; again: () => void }) {
   return (
     <div role="status" className="quiet">
       <p>{sentence}</p>
@@ -90,6 +63,6 @@ class Region extends Component<RegionProps, { readonly broken: boolean }> {
   override render() {
     if (!this.state.broken) return this.props.children;
     if (this.props.silent) return null;
-    return <InItsPlace sentence={PARTS.broken} again={() => this.setState({ broken: false })} />;
+    return <Lost sentence={PARTS.broken} again={() => this.setState({ broken: false })} />;
   }
 }

@@ -1,15 +1,18 @@
 /**
  * Can it be won? A sentence that follows every edit, and whose underlined words lead to what they count.
- * While something is lifted it answers what happens without it; when a change was refused, why.
+ * While something is lifted it answers what happens without it; when a change was refused, why. What works it out is a part; until it
+ * is there it says so.
  */
 import { useMemo } from 'react';
-
+import { PARTS } from '../../src/words/parts.ts';
 import { PAGE } from '../../src/words/screen.ts';
-import { plain } from '../../src/words/sentence.ts';
-import { verdictOf, type Verdict as Words } from '../../src/words/verdict.ts';
+import { plain, type Sentence } from '../../src/words/sentence.ts';
+import type { Verdict as Words } from '../../src/words/verdict.ts';
 import { useFewest } from '../engine/fewest.ts';
 import { useSimulation } from '../engine/simulation.ts';
-import { useAssessment } from '../store/assessment.ts';
+import { JUDGING, useAssessmentWhenThere } from '../judged/judged.ts';
+import { Lost } from '../parts/PartView.tsx';
+import { usePart } from '../parts/usePart.ts';
 import { useView } from '../store/view.ts';
 import { HeadNews, useHeadNews } from './HeadNews.tsx';
 import { useLiftAnswer } from './lift-answer.ts';
@@ -30,15 +33,19 @@ const TWO_LINES = 130;
 const THREE_LINES = 200;
 const THREE_SHORT_LINES = 160;
 
+/** Until what works it out is there. */
+const UNKNOWN: Words = { tone: 'open', first: [PAGE.unknown], second: [] };
+
 export function Verdict() {
-  const assessment = useAssessment();
-  const fewest = useFewest();
+  const { module: judging, lost, fetch } = usePart(JUDGING);
+  const assessment = useAssessmentWhenThere();
+  const fewest = useFewest(assessment?.network);
   const { figures: results, findings, isOld } = useSimulation();
   const simulated = results?.simulated;
   const lifted = useView((state) => state.lifted);
   const own = useMemo(
-    () => verdictOf(assessment, fewest, { simulated, findings }),
-    [assessment, fewest, simulated, findings],
+    () => (judging && assessment ? judging.verdictOf(assessment, fewest, { simulated, findings }) : UNKNOWN),
+    [judging, assessment, fewest, simulated, findings],
   );
   const verdict: Words = useLiftAnswer(assessment, lifted) ?? own;
   const aside = plain(useHeadNews()).length + plain(useRefusalWords()).length;
@@ -52,23 +59,47 @@ export function Verdict() {
         <Sign name={sign} />
       </span>
       <div className={length > TWO_LINES ? 'head-sentences head-sentences-long' : 'head-sentences'}>
-        {/* What rests on old figures is pale, and not read out, until the new ones are there. */}
-        <div aria-live="polite" aria-atomic="true" aria-busy={isOld} data-verdict={verdict.tone}>
-          <p>
-            <SentenceText sentence={verdict.first.slice(0, 1)} leads />
-            <span className={aside > 0 && length > THREE_SHORT_LINES ? 'head-figures' : undefined}>
-              <SentenceText sentence={figures} leads />
-            </span>{' '}
-          </p>
-          {plain(verdict.second) !== '' && (
-            <p className="head-second">
-              <SentenceText sentence={verdict.second} leads />{' '}
-            </p>
-          )}
-        </div>
+        {judging === undefined && lost ? (
+          <Lost sentence={PARTS.lost} again={() => void fetch()} />
+        ) : (
+          <Told
+            verdict={verdict}
+            isOld={isOld || judging === undefined}
+            areShort={aside > 0 && length > THREE_SHORT_LINES}
+            figures={figures}
+          />
+        )}
         <HeadNews />
         <Refusal />
       </div>
     </section>
+  );
+}
+
+interface ToldProps {
+  readonly verdict: Words;
+  /** What is told of the figures. */
+  readonly figures: Sentence;
+  /** These go where the screen is narrow. */
+  readonly areShort: boolean;
+  /** What rests on old figures is pale, and not read out, until the new ones are there. */
+  readonly isOld: boolean;
+}
+
+function Told({ verdict, figures, areShort, isOld }: ToldProps) {
+  return (
+    <div aria-live="polite" aria-atomic="true" aria-busy={isOld} data-verdict={verdict.tone}>
+      <p>
+        <SentenceText sentence={verdict.first.slice(0, 1)} leads />
+        <span className={areShort ? 'head-figures' : undefined}>
+          <SentenceText sentence={figures} leads />
+        </span>{' '}
+      </p>
+      {plain(verdict.second) !== '' && (
+        <p className="head-second">
+          <SentenceText sentence={verdict.second} leads />{' '}
+        </p>
+      )}
+    </div>
   );
 }

@@ -8,14 +8,17 @@ import type { Assessment } from '../store/assessment.ts';
 const LIFT = part(() => import('../../src/words/lift.ts'));
 
 /** Undefined while nothing is lifted, and until the words are there. */
-export function useLiftAnswer(assessment: Assessment, lifted: NodeId | undefined): LiftAnswer | undefined {
+export function useLiftAnswer(
+  assessment: Assessment | undefined,
+  lifted: NodeId | undefined,
+): LiftAnswer | undefined {
   const words = useSyncExternalStore(LIFT.whenThere, LIFT.now);
   const isWanted = lifted !== undefined && !words;
   useEffect(() => {
     if (isWanted) void LIFT.load();
   }, [isWanted]);
   return useMemo(
-    () => (lifted === undefined ? undefined : words?.liftAnswer(assessment, lifted)),
+    () => (assessment && lifted !== undefined ? words?.liftAnswer(assessment, lifted) : undefined),
     [words, assessment, lifted],
   );
 }

@@ -9,7 +9,8 @@ import { memoLast } from './memo.ts';
 
 export type { Assessment };
 
-const assessmentOf = memoLast<Game, Assessment>((game) => [game.nodes, game.links, game.head], assess);
+/** The same object for as long as nothing changes but positions. */
+export const assessmentOf = memoLast<Game, Assessment>((game) => [game.nodes, game.links, game.head], assess);
 
 export function useAssessment(): Assessment {
   return useGame(({ game }) => assessmentOf(game));

@@ -1,3 +1,5 @@
+/** A hook or catch that opens by hand. */
+import { NO_CODE } from './as-written.ts';
 import { type FastenerType, USUAL_MINUTES } from './type.ts';
 
 export const latch = {
@@ -5,4 +7,7 @@ export const latch = {
   opensWith: 'nothing',
   directions: false,
   minutes: USUAL_MINUTES,
+  trySeconds: 2,
+  asks: ['fineHands'],
+  ...NO_CODE,
 } as const satisfies FastenerType;

@@ -96,6 +96,7 @@ export const FORM = {
     inside: 'Empty: as soon as it is found where it lies.',
     given: 'Empty: as soon as it is handed over.',
   },
+  byChance: 'Pupils may come upon it by chance',
   decoy: 'Red herring: leads nowhere on purpose',
   why: 'Why it can be reached',
   whyNot: 'Why it cannot be reached',
@@ -154,30 +155,6 @@ export function usualTime(kind: Kind): string {
 /** What a spread comes to, its times written as in the boxes: '3 min to 10 min', 'always 5 min'. */
 export function spreadOf(low: string, high: string): string {
   return low === high ? `always ${high}` : `${low} to ${high}`;
-}
-
-/** Where a lock's code comes from: 'comes from Read the tide table, all three'. `positions` undefined: the whole code. */
-export function codeComesFrom(
-  sources: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly positions: readonly number[] | undefined;
-  }[],
-  length: number,
-): Sentence {
-  const first = sources[0];
-  if (!first) return [];
-  if (sources.length === 1 && first.positions === undefined) {
-    const all = length > 1 ? `, all ${numberWord(length)}` : '';
-    return ['comes from ', { node: first.id, text: first.name }, all];
-  }
-  return sources.flatMap((source, i) => [
-    i === 0 ? 'comes from ' : i === sources.length - 1 ? ' and ' : ', ',
-    { node: source.id, text: source.name },
-    source.positions
-      ? ` (${source.positions.length === 1 ? 'position' : 'positions'} ${source.positions.join(', ')})`
-      : '',
-  ]);
 }
 
 export const MANY = {

@@ -26,6 +26,8 @@ export const PAGE = {
   map: 'Map of the game',
   panel: 'What is true of the game, and the form of what is selected',
   verdict: 'Can it be won?',
+  /** In its place until what works it out has been fetched. */
+  unknown: 'Working out whether it can be won …',
   dismiss: 'Close',
   firstThing: 'Drag a place or a box from the left onto this map, or press it there.',
   documentTitle: (title: string) => (title === '' ? PRODUCT : `${title} – ${PRODUCT}`),

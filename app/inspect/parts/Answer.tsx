@@ -6,6 +6,7 @@ import { useGame } from '../../store/game.ts';
 import { Section } from '../Section.tsx';
 import { arrowsFrom, fillsPlaces } from './arrows.ts';
 import { CodeField } from './CodeField.tsx';
+import { FindingsHere } from './FindingsHere.tsx';
 
 export function Answer({ node }: { node: NodeOf<'puzzle'> | NodeOf<'clue'> }) {
   const game = useGame((state) => state.game);
@@ -24,6 +25,7 @@ export function Answer({ node }: { node: NodeOf<'puzzle'> | NodeOf<'clue'> }) {
         empty={isAsked ? FORM.noAnswer : FORM.noAnswerNeeded}
         directions={directions}
       />
+      <FindingsHere ids={[node.id]} of="code" />
     </Section>
   );
 }

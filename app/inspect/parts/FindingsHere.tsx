@@ -5,15 +5,28 @@ import { useSimulation } from '../../engine/simulation.ts';
 import { FindingCard } from '../../panel/FindingCard.tsx';
 import TimedFindingCard from '../../panel/TimedFindingCard.tsx';
 import { useAssessment } from '../../store/assessment.ts';
+import { type Subject, subjectOf } from '../about.ts';
 
-/** Findings that concern every one of them. */
-export function FindingsHere({ ids }: { ids: readonly NodeId[] }) {
+export interface FindingsHereProps {
+  /** Findings that concern every one of them. */
+  readonly ids: readonly NodeId[];
+  /** Only what is about this. */
+  readonly of?: Subject;
+  /** What is told elsewhere in the form. */
+  readonly elsewhere?: readonly Subject[];
+}
+
+export function FindingsHere({ ids, of, elsewhere = [] }: FindingsHereProps) {
   const { findings } = useAssessment();
   const { findings: timed } = useSimulation();
   const concerns = ({ nodes }: { readonly nodes: readonly NodeId[] }) =>
     ids.every((id) => nodes.includes(id));
-  const here = findings.filter(concerns);
-  const later = timed.filter(concerns);
+  const here = findings.filter((finding) => {
+    const subject = subjectOf(finding);
+    const isTold = of === undefined ? subject === undefined || !elsewhere.includes(subject) : subject === of;
+    return isTold && concerns(finding);
+  });
+  const later = of === undefined ? timed.filter(concerns) : [];
   if (here.length + later.length === 0) return null;
   return (
     <ul className="form-findings">

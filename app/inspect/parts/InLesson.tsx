@@ -1,16 +1,16 @@
 /** What is rarely said of a thing, folded under one heading; open where something of it is said. */
-import { useState } from 'react';
 import { hintAfterOf, isStep, sharedOf } from '../../../src/game/defaults.ts';
 import { type Game, type GameNode, parentOf } from '../../../src/game/model.ts';
 import { FORM, WRONG } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
 import type { Reading } from '../draft.ts';
+import { Fold } from '../Fold.tsx';
 import { readMinutes, typedMinutes } from '../minutes.ts';
 import { TextField } from '../TextField.tsx';
+import { Tick } from '../Tick.tsx';
 import { chooseField, typeField } from '../write.ts';
 import { withoutHolder } from './holders.ts';
 import { Shared } from './Shared.tsx';
-import '../fold.css';
 
 function readMinuteOfPlay(raw: string): Reading<number | undefined> {
   return readMinutes(raw, WRONG.minuteOfPlay);
@@ -45,73 +45,50 @@ function whenElse(game: Game, node: GameNode): string {
 
 export function InLesson({ node }: { node: GameNode }) {
   const game = useGame((state) => state.game);
-  const [open, setOpen] = useState(() => saysAny(node));
   const given = node.kind !== 'place' && node.kind !== 'puzzle' && node.kind !== 'fastener';
   const shared = node.kind === 'tool' || node.kind === 'container' || node.kind === 'place';
   const step = isStep(node);
   return (
-    <details
-      className="form-section form-fold"
-      open={open}
-      onToggle={(event) => setOpen(event.currentTarget.open)}
-    >
-      <summary>{FORM.inLesson}</summary>
-      <div className="form-stack form-fold-body">
-        {shared && <Shared node={node} />}
-        {(step || node.checked === true) && (
-          <Tick
-            label={FORM.checked}
-            ticked={node.checked === true}
-            onTick={(ticked) => chooseField(node.id, 'checked', ticked || undefined)}
+    <Fold title={FORM.inLesson} opened={saysAny(node)}>
+      {shared && <Shared node={node} />}
+      {(step || node.checked === true) && (
+        <Tick
+          label={FORM.checked}
+          ticked={node.checked === true}
+          onTick={(ticked) => chooseField(node.id, 'checked', ticked || undefined)}
+        />
+      )}
+      {(step || node.hintAfter !== undefined) && (
+        <div className="form-short">
+          <TextField
+            field={`hintAfter ${node.id}`}
+            label={FORM.hintAfter}
+            shown={node.hintAfter === undefined ? '' : typedMinutes(node.hintAfter)}
+            read={readHintAfter}
+            write={(minutes) => typeField(node.id, 'hintAfter', minutes)}
+            placeholder={usualHint(node)}
           />
-        )}
-        {(step || node.hintAfter !== undefined) && (
-          <div className="form-short">
-            <TextField
-              field={`hintAfter ${node.id}`}
-              label={FORM.hintAfter}
-              shown={node.hintAfter === undefined ? '' : typedMinutes(node.hintAfter)}
-              read={readHintAfter}
-              write={(minutes) => typeField(node.id, 'hintAfter', minutes)}
-              placeholder={usualHint(node)}
-            />
-          </div>
-        )}
-        {given && (
-          <div className="form-short">
-            <TextField
-              field={`atMinute ${node.id}`}
-              label={FORM.atMinute}
-              shown={node.atMinute === undefined ? '' : typedMinutes(node.atMinute).replace(/ min$/, '')}
-              read={readMinuteOfPlay}
-              write={(minute) => typeField(node.id, 'atMinute', minute)}
-              hint={whenElse(game, node)}
-            />
-          </div>
-        )}
-        {node.kind !== 'prize' && (
-          <Tick
-            label={FORM.decoy}
-            ticked={node.decoy === true}
-            onTick={(ticked) => chooseField(node.id, 'decoy', ticked || undefined)}
+        </div>
+      )}
+      {given && (
+        <div className="form-short">
+          <TextField
+            field={`atMinute ${node.id}`}
+            label={FORM.atMinute}
+            shown={node.atMinute === undefined ? '' : typedMinutes(node.atMinute).replace(/ min$/, '')}
+            read={readMinuteOfPlay}
+            write={(minute) => typeField(node.id, 'atMinute', minute)}
+            hint={whenElse(game, node)}
           />
-        )}
-      </div>
-    </details>
-  );
-}
-
-interface TickProps {
-  readonly label: string;
-  readonly ticked: boolean;
-  readonly onTick: (ticked: boolean) => void;
-}
-
-function Tick({ label, ticked, onTick }: TickProps) {
-  return (
-    <label className="form-check">
-      <input type="checkbox" checked={ticked} onChange={(event) => onTick(event.target.checked)} />
-      {label}
-    </label>
+        </div>
+      )}
+      {node.kind !== 'prize' && (
+        <Tick
+          label={FORM.decoy}
+          ticked={node.decoy === true}
+          onTick={(ticked) => chooseField(node.id, 'decoy', ticked || undefined)}
+        />
+      )}
+    </Fold>
   );
 }

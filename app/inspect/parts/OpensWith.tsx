@@ -5,20 +5,21 @@ import { FORM, lockTypeName } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
 import { readDirections } from '../directions.ts';
 import { Section } from '../Section.tsx';
-import './opens-with.css';
+import { Segments } from '../Segments.tsx';
 
 export function OpensWith({ node }: { node: NodeOf<'fastener'> }) {
   const current = node.type;
   const unknown = current !== undefined && !isKnownType(current);
+  const types = [...FASTENER_TYPES.map(({ type }): string => type), ...(unknown ? [current] : [])];
 
   return (
     <Section title={FORM.opensWith}>
-      <div className="opens-with" role="radiogroup" aria-label={FORM.opensWith}>
-        {FASTENER_TYPES.map(({ type }) => (
-          <Option key={type} node={node} type={type} />
-        ))}
-        {unknown && <Option node={node} type={current} />}
-      </div>
+      <Segments
+        label={FORM.opensWith}
+        options={types.map((id) => ({ id, name: lockTypeName(id) }))}
+        chosen={current}
+        onChoose={(type) => chooseType(node, type)}
+      />
       {unknown && <p className="hint">{FORM.unknownType}</p>}
       {fastenerType(current).opensWith === 'nothing' && <p className="hint">{FORM.latch}</p>}
     </Section>
@@ -30,19 +31,4 @@ function chooseType(node: NodeOf<'fastener'>, type: string): void {
   const reading = fastenerType(type).directions ? readDirections(node.code ?? '') : undefined;
   const code = reading && 'value' in reading ? reading.value : node.code;
   useGame.getState().apply([{ type: 'setFields', id: node.id, fields: { type, code } }]);
-}
-
-function Option({ node, type }: { node: NodeOf<'fastener'>; type: string }) {
-  return (
-    <label className="opens-with-option">
-      <input
-        type="radio"
-        className="aloud"
-        name={`opens-with-${node.id}`}
-        checked={node.type === type}
-        onChange={() => chooseType(node, type)}
-      />
-      {lockTypeName(type)}
-    </label>
-  );
 }

@@ -1,11 +1,13 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { removeSelection } from '../../../app/commands/selection.ts';
+import { JUDGING } from '../../../app/judged/judged.ts';
 import { Verdict } from '../../../app/shell/Verdict.tsx';
 import { useGame } from '../../../app/store/game.ts';
 import { useView } from '../../../app/store/view.ts';
 import { gameOf, LINKS, NODES, openGame, theGame } from '../open-game.ts';
 
+beforeAll(async () => void (await JUDGING.load()));
 beforeEach(() => openGame());
 afterEach(cleanup);
 

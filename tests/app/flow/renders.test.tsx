@@ -1,9 +1,10 @@
 /** Moving a thing draws nothing anew but what moved, and asks the analysis nothing. */
 import { act, cleanup, render } from '@testing-library/react';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { follow, onNodeDragStart, onNodeDragStop } from '../../../app/flow/drag/nodeDrag.ts';
 import { onPointerLeave, useHover } from '../../../app/flow/pointing.ts';
 import { useMounted } from '../../../app/flow/viewport.ts';
+import { JUDGING } from '../../../app/judged/judged.ts';
 import { currentAssessment } from '../../../app/store/assessment.ts';
 import { useGame } from '../../../app/store/game.ts';
 import { useView } from '../../../app/store/view.ts';
@@ -37,6 +38,7 @@ vi.mock(import('../../../app/flow/shapes/Puzzle.tsx'), async (real) => ({
 
 const { FlowCanvas } = await import('../../../app/flow/FlowCanvas.tsx');
 
+beforeAll(async () => void (await JUDGING.load()));
 beforeEach(async () => {
   const positions = new Map([
     ['sill', { x: 0, y: 0 }],

@@ -1,5 +1,6 @@
 import { act, cleanup, fireEvent, render, screen, waitFor } from '@testing-library/react';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { JUDGING } from '../../../app/judged/judged.ts';
 import { Panel } from '../../../app/panel/Panel.tsx';
 import { usePanel } from '../../../app/panel/topics.ts';
 import { Verdict } from '../../../app/shell/Verdict.tsx';
@@ -7,6 +8,7 @@ import { useGame } from '../../../app/store/game.ts';
 import { useView } from '../../../app/store/view.ts';
 import { gameOf, LINKS, NODES, openGame, theGame } from '../open-game.ts';
 
+beforeAll(async () => void (await JUDGING.load()));
 beforeEach(() => {
   openGame();
   useView.getState().setHeat(false);

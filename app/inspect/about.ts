@@ -1,0 +1,32 @@
+/** Where in a form a finding is told: beside what it is about, else at its head. */
+
+import { fastenerType } from '../../src/fasteners/index.ts';
+import type { Finding } from '../../src/findings/finding.ts';
+import type { GameNode } from '../../src/game/model.ts';
+
+export type Subject = 'code';
+
+const ABOUT: ReadonlyMap<Finding['code'], Subject> = new Map([
+  ['codeDisagrees', 'code'],
+  ['sourcesDisagree', 'code'],
+  ['parts', 'code'],
+  ['codeUnknown', 'code'],
+  ['sameCode', 'code'],
+]);
+
+export function subjectOf({ code }: Pick<Finding, 'code'>): Subject | undefined {
+  return ABOUT.get(code);
+}
+
+/** A key lock or a latch has no code to show, unless the file gives it one. */
+export function showsCode(node: GameNode): boolean {
+  if (node.kind === 'puzzle' || node.kind === 'clue') return true;
+  if (node.kind !== 'fastener') return false;
+  const { opensWith } = fastenerType(node.type);
+  return node.code !== undefined || (opensWith !== 'key' && opensWith !== 'nothing');
+}
+
+/** What the form of this node has a place for. */
+export function subjectsOf(node: GameNode): readonly Subject[] {
+  return showsCode(node) ? ['code'] : [];
+}
