@@ -7,6 +7,7 @@ import { Actions } from './parts/Actions.tsx';
 import { Answer } from './parts/Answer.tsx';
 import { Asks } from './parts/Asks.tsx';
 import { ByChance } from './parts/ByChance.tsx';
+import { Care } from './parts/Care.tsx';
 import { Behind, Contents } from './parts/Contents.tsx';
 import { FindingsHere } from './parts/FindingsHere.tsx';
 import { Hands } from './parts/Hands.tsx';
@@ -50,6 +51,7 @@ export function NodeForm({ node }: { node: GameNode }) {
       {(isStep(node) || node.hands !== undefined) && <Hands node={node} />}
       <InLesson node={node} />
       {ASKING.has(node.kind) && <Asks node={node} />}
+      <Care node={node} />
       {!read && <PupilsRead node={node} />}
       <ForTeacher node={node} />
       <Why node={node} />
