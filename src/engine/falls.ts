@@ -25,18 +25,15 @@ export class Falls {
 
 /** One scenario for each position given. */
 export function falling(flow: Flow, never: Int32Array): Falls {
-  const { count, ringEnd, some, k } = flow;
+  const { count, ringEnd } = flow;
   const words = (never.length + 31) >>> 5;
   const stands = new Uint32Array(count * words);
   const scenario = new Int32Array(count).fill(-1);
   for (let i = 0; i < never.length; i++) scenario[never[i] ?? 0] = i;
   const now = new Uint32Array(words);
-  const most = k.reduce((a, b) => Math.max(a, b), 0);
-  const counters = new Uint32Array((most + 1) * words);
+  const counters = countersFor(flow, words);
   const look = (at: number): boolean => {
-    now.fill(0xffffffff);
-    allOf(flow, at, stands, now);
-    if ((some.starts[at + 1] ?? 0) > (some.starts[at] ?? 0)) atLeast(flow, at, stands, now, counters);
+    wordsAt(flow, at, stands, now, counters);
     const own = scenario[at] ?? -1;
     if (own >= 0) now[own >>> 5] = (now[own >>> 5] ?? 0) & ~(1 << (own & 31));
     const base = at * words;
@@ -59,6 +56,26 @@ export function falling(flow: Flow, never: Int32Array): Falls {
     at = end - 1;
   }
   return new Falls(words, stands);
+}
+
+/** Room for what `wordsAt` counts. */
+export function countersFor(flow: Flow, words: number): Uint32Array {
+  const most = flow.k.reduce((a, b) => Math.max(a, b), 0);
+  return new Uint32Array((most + 1) * words);
+}
+
+/** Into `now`: the scenarios in which what the event at this position waits for comes, by the words of `stands`. */
+export function wordsAt(
+  flow: Flow,
+  at: number,
+  stands: Uint32Array,
+  now: Uint32Array,
+  counters: Uint32Array,
+) {
+  now.fill(0xffffffff);
+  allOf(flow, at, stands, now);
+  const { starts } = flow.some;
+  if ((starts[at + 1] ?? 0) > (starts[at] ?? 0)) atLeast(flow, at, stands, now, counters);
 }
 
 function allOf(flow: Flow, at: number, stands: Uint32Array, now: Uint32Array) {

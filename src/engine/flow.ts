@@ -43,6 +43,11 @@ export function flowOf(network: Network): Flow {
   return flow.rings ? arrange(network, reached, uselessNeeds(network, flow)) : flow;
 }
 
+/** With every need, also those that can never be what lets their target start: for questions about another game of the same reached events. */
+export function flowAsLinked(network: Network): Flow {
+  return arrange(network, reachedEvents(network));
+}
+
 function arrange(network: Network, reached: Uint8Array, useless?: Uint8Array): Flow {
   const { events, prizes } = network;
   const { order, ringStart, ringEnd } = depthFirst(network, reached, useless);
