@@ -10,6 +10,7 @@ import { moreTeamsThanPupils } from './more-teams-than-pupils.ts';
 import { needTooLarge } from './need-too-large.ts';
 import { neverReached } from './never-reached.ts';
 import { noMinutes } from './no-minutes.ts';
+import { noOtherWay } from './no-other-way.ts';
 import { noPrize } from './no-prize.ts';
 import { nothingOpens } from './nothing-opens.ts';
 import { parts } from './parts.ts';
@@ -37,6 +38,7 @@ export const RULES = [
   leadsNowhere,
   unknownType,
   neverReached,
+  noOtherWay,
   noMinutes,
   moreTeamsThanPupils,
 ] as const;

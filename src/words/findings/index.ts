@@ -3,6 +3,7 @@ import type { Finding } from '../../findings/finding.ts';
 import type { Game } from '../../game/model.ts';
 import { type Say, sayer, sentence } from '../say.ts';
 import type { Sentence } from '../sentence.ts';
+import { noOtherWay } from './abilities.ts';
 import { needTooLarge, neverReached, nothingOpens, prizeOutOfReach, ring } from './blocked.ts';
 import { codeDisagrees, codeUnknown, parts, sameCode, sourcesDisagree, unknownType } from './codes.ts';
 import { moreTeamsThanPupils, noMinutes } from './lesson.ts';
@@ -43,6 +44,8 @@ function tell(finding: Finding, say: Say): Told {
       return unknownType(finding, say);
     case 'neverReached':
       return neverReached(finding, say);
+    case 'noOtherWay':
+      return noOtherWay(finding, say);
     case 'noMinutes':
       return noMinutes();
     case 'moreTeamsThanPupils':
