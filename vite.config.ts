@@ -2,6 +2,7 @@ import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { wordList } from './app/word-list/plugin.ts';
 
 /** Nothing may be loaded from, or sent to, another origin. The development server needs inline scripts, so only the build carries it. */
 const policy = [
@@ -57,7 +58,7 @@ export default defineConfig({
   publicDir: '../public',
   cacheDir: '../node_modules/.vite',
   base: './',
-  plugins: [react(), contentSecurityPolicy, firstViewSize],
+  plugins: [react(), wordList, contentSecurityPolicy, firstViewSize],
   /** What is bundled asks to be named with what is given away; the fonts' licence lies in public/. */
   build: {
     outDir: '../dist',
@@ -87,7 +88,7 @@ export default defineConfig({
         },
       },
       {
-        plugins: [react()],
+        plugins: [react(), wordList],
         test: {
           name: 'screen',
           root: '.',

@@ -7,6 +7,7 @@ import { readFileSync } from 'node:fs';
 import { fewestSteps } from '../../src/engine/fewest.ts';
 import { type Report, reportFrom } from '../../src/engine/report.ts';
 import { plainFigures } from '../../src/engine/simulation/in-report.ts';
+import { hasWordLock } from '../../src/fasteners/word-list/index.ts';
 import { assess } from '../../src/findings/assess.ts';
 import type { Level } from '../../src/findings/finding.ts';
 import { timedFindings } from '../../src/findings/timed/index.ts';
@@ -22,6 +23,7 @@ import {
   unknownOption,
 } from '../../src/words/report.ts';
 import { NOT_SIMULATED } from '../../src/words/verdict.ts';
+import { loadWordList } from './word-list.ts';
 
 interface FileReport extends Report {
   readonly file: string;
@@ -77,7 +79,7 @@ function tryCheck(file: string, game: Game): Checked | undefined {
 }
 
 function check(file: string, game: Game): Checked {
-  const assessment = assess(game);
+  const assessment = assess(game, hasWordLock(game) ? loadWordList() : undefined);
   const { network, measures, canBeWon } = assessment;
   const fewest = measures.solvable ? fewestSteps(network, measures) : undefined;
   const figures = measures.solvable ? plainFigures(game, network) : undefined;

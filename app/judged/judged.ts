@@ -7,6 +7,7 @@ import { useSyncExternalStore } from 'react';
 import { part } from '../parts/part.ts';
 import type { Assessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
+import { startWordList, useWordList } from '../word-list/word-list.ts';
 
 export const JUDGING = part(() => import('./judging.ts'));
 
@@ -20,6 +21,7 @@ export function useJudging(): Judging | undefined {
 /** Undefined until it can be known. */
 export function useAssessmentWhenThere(): Assessment | undefined {
   const judging = useJudging();
+  useWordList();
   return useGame(({ game }) => judging?.assessmentOf(game));
 }
 
@@ -27,4 +29,5 @@ export function useAssessmentWhenThere(): Assessment | undefined {
 export function startJudging(): void {
   JUDGING.whenThere(() => JUDGING.now()?.startFewest());
   void JUDGING.load();
+  startWordList();
 }

@@ -1,6 +1,6 @@
 /**
- * The parts of the program that the first view does not wait for. Every import() of the page is declared by `part`: fetched ahead when the
- * page rests, asked for again after it could not be had, and never a promise that fails unheard.
+ * The parts of the program that the first view does not wait for. Every import() of the page is declared by `part`: as a rule fetched ahead
+ * when the page rests, asked for again after it could not be had, and never a promise that fails unheard.
  */
 
 import { PARTS } from '../../src/words/parts.ts';
@@ -49,7 +49,15 @@ async function mendStyles(): Promise<void> {
   );
 }
 
-export function part<Module>(fetching: () => Promise<Module>): Part<Module> {
+interface Fetching {
+  /** False: not before it is asked for. For what is large and seldom wanted. */
+  readonly ahead?: boolean;
+}
+
+export function part<Module>(
+  fetching: () => Promise<Module>,
+  { ahead: isAhead = true }: Fetching = {},
+): Part<Module> {
   let module: Module | undefined;
   let coming: Promise<Module | undefined> | undefined;
   let isMissed = false;
@@ -83,7 +91,7 @@ export function part<Module>(fetching: () => Promise<Module>): Part<Module> {
     if (isMissed) tellTrouble(PARTS.lost);
     return asked;
   };
-  ahead(async () => (await load()) !== undefined);
+  if (isAhead) ahead(async () => (await load()) !== undefined);
   return {
     now: () => module,
     load,

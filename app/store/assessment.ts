@@ -4,15 +4,20 @@
  */
 import { type Assessment, assess } from '../../src/findings/assess.ts';
 import type { Game } from '../../src/game/model.ts';
+import { currentWordList, useWordList } from '../word-list/word-list.ts';
 import { useGame } from './game.ts';
 import { memoLast } from './memo.ts';
 
 export type { Assessment };
 
 /** The same object for as long as nothing changes but positions. */
-export const assessmentOf = memoLast<Game, Assessment>((game) => [game.nodes, game.links, game.head], assess);
+export const assessmentOf = memoLast<Game, Assessment>(
+  (game) => [game.nodes, game.links, game.head, currentWordList()],
+  (game) => assess(game, currentWordList()),
+);
 
 export function useAssessment(): Assessment {
+  useWordList();
   return useGame(({ game }) => assessmentOf(game));
 }
 

@@ -1,6 +1,7 @@
 /** The one result that the screen, the command line and every sheet read: what is true of a game, and what is to be said of it. */
 import { type Measures, measure } from '../engine/measures.ts';
 import { compile, type Network } from '../engine/network.ts';
+import type { WordList } from '../fasteners/word-list/index.ts';
 import type { Game } from '../game/model.ts';
 import { type Context, contextOf } from './context.ts';
 import type { Finding } from './finding.ts';
@@ -18,11 +19,15 @@ export interface Assessment {
   readonly context: Context;
 }
 
-/** Cheap enough for every edit; what moving a thing changes is not in it. */
-export function assess(game: Game): Assessment {
+/**
+ * Cheap enough for every edit; what moving a thing changes is not in it.
+ *
+ * @param words where they are at hand; without them a word lock counts every code of its wheels
+ */
+export function assess(game: Game, words?: WordList): Assessment {
   const network = compile(game);
   const measures = measure(network);
-  const context = contextOf(game, network, measures);
+  const context = contextOf(game, network, measures, words);
   const findings = findingsOf(context);
   const canBeWon = measures.solvable && !findings.some(({ level }) => level === 'stops');
   return { game, network, measures, findings, canBeWon, context };

@@ -7,6 +7,7 @@ import { type Blockage, type Index, type Measures, measure } from '../engine/mea
 import { compile, type Network } from '../engine/network.ts';
 import { EarliestProofs } from '../engine/proof.ts';
 import { only, reach } from '../engine/reach.ts';
+import type { WordList } from '../fasteners/word-list/index.ts';
 import { byCodePoint } from '../game/compare.ts';
 import { type Game, type GameLink, KINDS, type Kind, type NodeId } from '../game/model.ts';
 import { prizesOn } from './blame.ts';
@@ -22,6 +23,8 @@ export interface Context {
   readonly game: Game;
   readonly network: Network;
   readonly measures: Measures;
+  /** For locks with letters; undefined where it is not at hand. */
+  readonly words: WordList | undefined;
   /** For each fastener what its links give, and whether that is right. */
   codes(): readonly FastenerCode[];
   /** Every root of what is never reached, once. */
@@ -87,7 +90,7 @@ function causes(game: Game, ids: readonly NodeId[]): NodeId[] {
   return [...new Set(left)];
 }
 
-export function contextOf(game: Game, network: Network, measures: Measures): Context {
+export function contextOf(game: Game, network: Network, measures: Measures, words?: WordList): Context {
   const into = lazily(() => grouped(game.links.values(), 'to'));
   const outOf = lazily(() => grouped(game.links.values(), 'from'));
   const codes = lazily(() => codesOf(game, network));
@@ -108,6 +111,7 @@ export function contextOf(game: Game, network: Network, measures: Measures): Con
     game,
     network,
     measures,
+    words,
     codes,
     roots: lazily(() => rootsOf(context, blockages())),
     blockage: (node) => blocked()?.of(node),

@@ -20,7 +20,7 @@ function stopping(assessment: Assessment): Set<string> {
 function settles(before: Assessment, finding: Finding, proposal: Proposal): boolean {
   const applied = applyEdits(before.game, proposal.edits);
   if (!applied.ok) return false;
-  const after = assess(applied.game);
+  const after = assess(applied.game, before.context.words);
   const identity = identityOf(finding);
   if (after.findings.some((other) => identityOf(other) === identity)) return false;
   const stopsBefore = stopping(before);
