@@ -133,7 +133,6 @@ export const WRONG = {
   fromOne: 'Write a whole number from 1.',
   positions: 'Write the positions as numbers from 1: 1, 3.',
   positionsTwice: 'A position is filled once.',
-  directions: 'The lock takes only up, down, left and right. What was there before stays.',
   minuteOfPlay: 'Write the minute of play: 12 or 1:30.',
   lessonMinutes: 'Write the minutes of the lesson: 40.',
 };

@@ -1,13 +1,16 @@
 /** A code or answer: as plates of symbols, and as a field while it is being changed. */
 import { Fragment, useEffect, useId, useRef, useState } from 'react';
+import { direction, namesDirections } from '../../../src/fasteners/direction.ts';
 import { normaliseCode, symbolsOf } from '../../../src/game/codes.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
 import { Sign, type SignName } from '../../shell/signs.tsx';
-import { namesDirections, readDirections } from '../directions.ts';
+import { codeReading } from '../code-reading.ts';
 import { useDraft } from '../draft.ts';
 import { readText } from '../TextField.tsx';
 import { typeField } from '../write.ts';
 import './code-field.css';
+
+const readDirections = codeReading(direction);
 
 type Direction = keyof typeof FORM.directions;
 const DIRECTIONS: readonly Direction[] = ['U', 'D', 'L', 'R'];

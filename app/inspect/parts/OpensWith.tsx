@@ -3,7 +3,6 @@ import { FASTENER_TYPES, fastenerType, isKnownType } from '../../../src/fastener
 import type { NodeOf } from '../../../src/game/model.ts';
 import { FORM, lockTypeName } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
-import { readDirections } from '../directions.ts';
 import { Section } from '../Section.tsx';
 import { Segments } from '../Segments.tsx';
 
@@ -28,7 +27,8 @@ export function OpensWith({ node }: { node: NodeOf<'fastener'> }) {
 
 /** Words that name directions become directions with the type. */
 function chooseType(node: NodeOf<'fastener'>, type: string): void {
-  const reading = fastenerType(type).directions ? readDirections(node.code ?? '') : undefined;
-  const code = reading && 'value' in reading ? reading.value : node.code;
+  const { directions, read } = fastenerType(type);
+  const reading = directions ? read(node.code ?? '') : undefined;
+  const code = reading?.ok ? reading.code || undefined : node.code;
   useGame.getState().apply([{ type: 'setFields', id: node.id, fields: { type, code } }]);
 }
