@@ -3,12 +3,12 @@
  * A fastener that is no latch and takes no key (it is no key lock, and no key leads to it) has a right code when what its links
  * give agrees with it: if all are needed, every whole answer equals it, partial answers (a link with `at`) fit their positions, none
  * contradicts another, and where no answer is whole no position is missing; if fewer are needed, each source that carries an answer
- * gives it whole. No code, or no answer before it, is not yet known, and not wrong. Own rule; texts are compared as
- * src/game/codes.ts normalises them.
+ * gives it whole. No code, or no answer before it, is not yet known, and not wrong. Own rule; whole texts are compared as
+ * src/game/codes.ts normalises them, parts by the symbols of the lock's type.
  * Whether a game is solvable never depends on it. Cost: linear in links and symbols.
  */
-import { fastenerType } from '../fasteners/index.ts';
-import { codeOf, symbolsOf } from '../game/codes.ts';
+import { type FastenerType, fastenerType } from '../fasteners/index.ts';
+import { type WrittenCode, writtenCode } from '../game/codes.ts';
 import { type Game, type GameLink, KINDS, type LinkId, type NodeOf } from '../game/model.ts';
 import type { Index } from './measures.ts';
 import type { Network } from './network.ts';
@@ -20,7 +20,12 @@ export interface CodeSource {
   readonly node: Index;
   /** Normalised. */
   readonly answer: string;
+  /** The answer as a sentence says it. */
+  readonly said: string;
+  /** Symbols of the lock's type: a number of a dial is one. */
   readonly symbols: readonly string[];
+  /** The symbols as they are stored. */
+  readonly written: string;
   /** Which positions of the code the symbols fill, from 1; undefined: the answer is the whole code. */
   readonly at: readonly number[] | undefined;
 }
@@ -64,7 +69,10 @@ export interface FastenerCode {
   readonly state: 'latch' | 'key' | 'right' | 'wrong' | 'notYetKnown';
   /** Normalised; undefined when none is set. */
   readonly code: string | undefined;
+  /** As a sentence says it, and as it is stored; empty when none is set. */
+  readonly said: string;
   readonly symbols: readonly string[];
+  readonly written: string;
   /** Those that carry an answer, by node. */
   readonly sources: readonly CodeSource[];
   /** For each symbol of the code the sources that give this position, rightly or not. */
@@ -97,21 +105,25 @@ function fastenerCode(
   fastener: NodeOf<'fastener'>,
   links: readonly GameLink[],
 ): FastenerCode {
-  const code = codeOf(game, fastener.id);
-  const symbols = symbolsOf(code ?? '');
+  const type = fastenerType(fastener.type);
+  const own = writtenCode(game, fastener.id);
+  const code = own?.normalised;
+  const { symbols, said, written } = spelled(type, own);
   const sources = links
     .flatMap((link): CodeSource[] => {
-      const answer = codeOf(game, link.from);
+      const answer = writtenCode(game, link.from);
       const source = network.index.get(link.from);
       if (answer === undefined || source === undefined) return [];
-      return [{ link: link.id, node: source, answer, symbols: symbolsOf(answer), at: link.at }];
+      return [
+        { link: link.id, node: source, answer: answer.normalised, ...spelled(type, answer), at: link.at },
+      ];
     })
     .sort((a, b) => a.node - b.node);
   const origins = symbols.map((_, i) =>
     sources.filter((source) => source.at === undefined || source.at.includes(i + 1)),
   );
-  const base = { node, code, symbols, sources, origins };
-  const { opensWith } = fastenerType(fastener.type);
+  const base = { node, code, said, symbols, written, sources, origins };
+  const { opensWith } = type;
   if (opensWith === 'nothing') return { ...base, state: 'latch', problems: [] };
   if (opensWith === 'key' || hasKey(network, node)) {
     return { ...base, state: 'key', problems: [] };
@@ -123,6 +135,21 @@ function fastenerCode(
   if (code === undefined || sources.length === 0) return { ...base, state: 'notYetKnown', problems };
   const isWrong = problems.some(({ problem }) => problem !== 'overlap');
   return { ...base, state: isWrong ? 'wrong' : 'right', problems };
+}
+
+/** A code or answer in the symbols of the lock that takes it. */
+function spelled(
+  type: FastenerType,
+  code: WrittenCode | undefined,
+): Pick<FastenerCode, 'symbols' | 'written' | 'said'> {
+  if (!code) return { symbols: [], written: '', said: '' };
+  const symbols = type.symbols(code.typed);
+  const written = type.write(symbols);
+  const said =
+    written === code.normalised
+      ? written
+      : code.typed.trim().replace(/\s+/gu, ' ').toUpperCase().normalize('NFC');
+  return { symbols, written, said };
 }
 
 function hasKey(network: Network, node: Index): boolean {

@@ -74,6 +74,7 @@ export const dial = {
   type: 'dial',
   opensWith: 'code',
   directions: false,
+  apart: true,
   minutes: USUAL_MINUTES,
   trySeconds: 15,
   asks: ['seeing', 'fineHands'],

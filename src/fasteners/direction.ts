@@ -62,6 +62,7 @@ export const direction = {
   type: 'direction',
   opensWith: 'code',
   directions: true,
+  apart: false,
   minutes: { low: 0.5, likely: 1.5, high: 4 },
   trySeconds: 8,
   asks: ['fineHands'],

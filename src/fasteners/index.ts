@@ -49,16 +49,22 @@ export function isKnownType(type: string): type is LockType {
   return byType.has(type);
 }
 
-export function fastenerType(type: string | undefined): FastenerType {
-  return (
-    (type === undefined ? undefined : byType.get(type)) ?? {
-      type: type ?? '',
-      opensWith: 'links',
-      directions: false,
-      minutes: USUAL_MINUTES,
-      trySeconds: 10,
-      asks: [],
-      ...AS_WRITTEN,
-    }
-  );
+const unheardOf = new Map<string, FastenerType>();
+
+/** The same object each time, also for a type that this version does not know. */
+export function fastenerType(type: string = ''): FastenerType {
+  const known = byType.get(type) ?? unheardOf.get(type);
+  if (known) return known;
+  const made: FastenerType = {
+    type,
+    opensWith: 'links',
+    directions: false,
+    apart: false,
+    minutes: USUAL_MINUTES,
+    trySeconds: 10,
+    asks: [],
+    ...AS_WRITTEN,
+  };
+  unheardOf.set(type, made);
+  return made;
 }

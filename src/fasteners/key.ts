@@ -6,6 +6,7 @@ export const key = {
   type: 'key',
   opensWith: 'key',
   directions: false,
+  apart: false,
   minutes: USUAL_MINUTES,
   trySeconds: 10,
   asks: ['fineHands'],

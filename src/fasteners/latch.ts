@@ -6,6 +6,7 @@ export const latch = {
   type: 'latch',
   opensWith: 'nothing',
   directions: false,
+  apart: false,
   minutes: USUAL_MINUTES,
   trySeconds: 2,
   asks: ['fineHands'],

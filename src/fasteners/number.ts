@@ -14,6 +14,7 @@ export const number = {
   type: 'number',
   opensWith: 'code',
   directions: false,
+  apart: false,
   minutes: USUAL_MINUTES,
   trySeconds: 5,
   asks: ['seeing', 'fineHands'],

@@ -26,6 +26,7 @@ export const picture = {
   type: 'picture',
   opensWith: 'code',
   directions: false,
+  apart: true,
   minutes: USUAL_MINUTES,
   trySeconds: 5,
   asks: ['seeing', 'colour', 'fineHands'],

@@ -103,6 +103,8 @@ export interface FastenerType extends CodeRules {
   readonly opensWith: 'key' | 'code' | 'nothing' | 'links';
   /** Its code is a sequence of directions, drawn and typed as arrows. */
   readonly directions: boolean;
+  /** Its symbols are names or numbers, with a space between them. */
+  readonly apart: boolean;
   /** Common practice, no published source. */
   readonly minutes: Estimate;
   /** What one try takes, in seconds; the lock's own `hardware.trySeconds` wins. Common practice, no published source. */

@@ -27,6 +27,7 @@ export const typed = {
   type: 'typed',
   opensWith: 'code',
   directions: false,
+  apart: false,
   minutes: USUAL_MINUTES,
   trySeconds: 6,
   asks: ['reading', 'seeing', 'fineHands'],

@@ -15,6 +15,7 @@ export const word = {
   type: 'word',
   opensWith: 'code',
   directions: false,
+  apart: false,
   minutes: USUAL_MINUTES,
   trySeconds: 6,
   asks: ['reading', 'seeing', 'fineHands'],

@@ -1,10 +1,10 @@
 /** The code that is set on a lock is not what pupils are given. */
+import type { CodeSource } from '../engine/codes.ts';
 import { fastenerType } from '../fasteners/index.ts';
-import { isDirections } from '../game/codes.ts';
 import type { NodeId } from '../game/model.ts';
 import { codeFaults, type Given, given } from './code-fault.ts';
 import type { Rule } from './finding.ts';
-import { setAnswer, setCode } from './mends.ts';
+import { canBeSet, setAnswer, setCode, withAnswer, withCode } from './mends.ts';
 import type { Proposal } from './proposal.ts';
 import { defineRule } from './rule.ts';
 
@@ -27,7 +27,7 @@ export const codeDisagrees: Rule<'codeDisagrees', CodeDisagrees> = defineRule({
         level,
         nodes: [fastener, ...sources.map(({ node }) => node)],
         links: [...byNode.values()].map(({ link }) => link),
-        values: { fastener, code: code.code ?? '', sources, prizes },
+        values: { fastener, code: code.said, sources, prizes },
       };
     });
   },
@@ -35,31 +35,33 @@ export const codeDisagrees: Rule<'codeDisagrees', CodeDisagrees> = defineRule({
     const { fastener } = values;
     const entry = context.codes().find(({ node }) => context.idOf(node) === fastener);
     if (!entry) return;
+    const lock = context.game.nodes.get(fastener);
+    if (lock?.kind !== 'fastener') return;
+    const type = fastenerType(lock.type);
     const corrected = [...entry.symbols];
-    let whole: string | undefined;
+    let whole: CodeSource | undefined;
     const answers: Proposal[] = [];
     for (const source of entry.sources) {
       const node = context.idOf(source.node);
       if (!values.sources.some((told) => told.node === node)) continue;
       if (source.at === undefined) {
-        whole ??= source.answer;
-        answers.push(setAnswer(node, values.code));
+        whole ??= source;
+        answers.push(withCode(setAnswer(node, entry.written), fastener, entry));
       } else {
         source.at.forEach((position, i) => {
           corrected[position - 1] = source.symbols[i] ?? '';
         });
         const own = source.at.map((position) => entry.symbols[position - 1] ?? '');
-        answers.push(setAnswer(node, own.join('')));
+        answers.push(setAnswer(node, type.write(own)));
       }
     }
-    const wanted = whole ?? corrected.join('');
-    const lock = context.game.nodes.get(fastener);
-    const takesOnlyMoves = lock?.kind === 'fastener' && fastenerType(lock.type).directions;
-    if (takesOnlyMoves && !isDirections(wanted)) {
+    const wanted = whole?.symbols ?? corrected;
+    if (!canBeSet(type, wanted, lock.hardware)) {
       yield* answers;
       return;
     }
-    const code = setCode(fastener, wanted);
+    const setTo = setCode(fastener, type.write(wanted));
+    const code = whole ? withAnswer(setTo, context.idOf(whole.node), whole) : setTo;
     // Where others agree with the lock, it is more likely that the one that differs is the slip.
     const isAlone = entry.sources.length === values.sources.length;
     yield* isAlone ? [code, ...answers] : [...answers, code];

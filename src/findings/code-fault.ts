@@ -58,12 +58,12 @@ export function codeFaults<P extends CodeProblem['problem']>(
 /** What one source gives, for a sentence. */
 export interface Given {
   readonly node: NodeId;
-  /** Normalised. */
+  /** As it is said. */
   readonly answer: string;
   /** Positions of the code, from 1; undefined: the answer is the whole code. */
   readonly at: readonly number[] | undefined;
 }
 
-export function given(context: Context, { node, answer, at }: CodeSource): Given {
-  return { node: context.idOf(node), answer, at };
+export function given(context: Context, { node, said, at }: CodeSource): Given {
+  return { node: context.idOf(node), answer: said, at };
 }

@@ -1,9 +1,10 @@
 /** A code that is not yet known: nobody has set it, or nothing before the lock gives it. Worth a look, and not wrong. */
 import type { FastenerCode } from '../engine/codes.ts';
+import { fastenerType } from '../fasteners/index.ts';
 import type { NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
 import type { Rule } from './finding.ts';
-import { setAnswer, setCode } from './mends.ts';
+import { canBeSet, setAnswer, setCode, withAnswer, withCode } from './mends.ts';
 import { defineRule } from './rule.ts';
 
 export interface CodeUnknown {
@@ -13,10 +14,11 @@ export interface CodeUnknown {
   readonly sources: readonly NodeId[];
 }
 
-function wholeGiven({ sources, problems }: FastenerCode): string | undefined {
+/** The code that is given, in symbols. */
+function wholeGiven({ sources, problems }: FastenerCode): readonly string[] | undefined {
   if (problems.length > 0) return undefined;
   const whole = sources.find(({ at }) => at === undefined);
-  if (whole) return whole.answer;
+  if (whole) return whole.symbols;
   const symbols = new Map<number, string>();
   for (const { at, symbols: own } of sources) {
     at?.forEach((position, i) => {
@@ -24,7 +26,8 @@ function wholeGiven({ sources, problems }: FastenerCode): string | undefined {
     });
   }
   const code = Array.from({ length: symbols.size }, (_, i) => symbols.get(i + 1));
-  return code.length > 0 && code.every((symbol) => symbol !== undefined) ? code.join('') : undefined;
+  const given = code.filter((symbol) => symbol !== undefined);
+  return given.length > 0 && given.length === code.length ? given : undefined;
 }
 
 function sourcesOf(context: Context, fastener: NodeId): NodeId[] {
@@ -61,13 +64,22 @@ export const codeUnknown: Rule<'codeUnknown', CodeUnknown> = defineRule({
     const entry = context.codes().find(({ node }) => context.idOf(node) === values.fastener);
     if (!entry) return;
     const whole = wholeGiven(entry);
-    if (entry.code === undefined && whole !== undefined) yield setCode(values.fastener, whole);
+    const lock = context.game.nodes.get(values.fastener);
+    if (lock?.kind !== 'fastener') return;
+    const type = fastenerType(lock.type);
+    const source = entry.sources.find(({ at }) => at === undefined);
+    if (entry.code === undefined && whole !== undefined && canBeSet(type, whole, lock.hardware)) {
+      const setTo = setCode(values.fastener, type.write(whole));
+      yield source ? withAnswer(setTo, context.idOf(source.node), source) : setTo;
+    }
     if (entry.code === undefined || values.lacks !== 'answer') return;
     const giving = values.sources.filter((id) => {
       const kind = context.game.nodes.get(id)?.kind;
       return kind === 'puzzle' || kind === 'clue';
     });
     const puzzles = giving.filter((id) => context.game.nodes.get(id)?.kind === 'puzzle');
-    for (const source of puzzles.length > 0 ? puzzles : giving) yield setAnswer(source, entry.code);
+    for (const source of puzzles.length > 0 ? puzzles : giving) {
+      yield withCode(setAnswer(source, entry.written), values.fastener, entry);
+    }
   },
 });

@@ -1,6 +1,7 @@
 /** Proposals that several rules make, and where a thing is best put. Whether one really settles its finding is tried elsewhere (propose.ts). */
-import { fastenerType } from '../fasteners/index.ts';
-import { codeOf } from '../game/codes.ts';
+import type { CodeSource, FastenerCode } from '../engine/codes.ts';
+import { type FastenerType, fastenerType, type Hardware } from '../fasteners/index.ts';
+import { codeOf, normaliseCode } from '../game/codes.ts';
 import { LEGAL_TARGETS } from '../game/links.ts';
 import type { GameNode, Kind, NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
@@ -37,6 +38,27 @@ export function setAnswer(source: NodeId, answer: string): Proposal {
     values: { source, answer },
     edits: [{ type: 'setFields', id: source, fields: { answer } }],
   };
+}
+
+/** Whether a lock can be set so; where it does not say what it is like, how many symbols it takes is left open. */
+export function canBeSet(
+  type: FastenerType,
+  symbols: readonly string[],
+  hardware: Hardware | undefined,
+): boolean {
+  return type.misfits(symbols, hardware).every(({ misfit, assumed }) => misfit === 'length' && assumed);
+}
+
+/** The same with the lock's code in its stored form, where it is written otherwise: whole texts are compared as they stand. */
+export function withCode(proposal: Proposal, fastener: NodeId, { code, written }: FastenerCode): Proposal {
+  if (normaliseCode(written) === code) return proposal;
+  return { ...proposal, edits: [...proposal.edits, ...setCode(fastener, written).edits] };
+}
+
+/** The same with the answer in its stored form. */
+export function withAnswer(proposal: Proposal, source: NodeId, { answer, written }: CodeSource): Proposal {
+  if (normaliseCode(written) === answer) return proposal;
+  return { ...proposal, edits: [...proposal.edits, ...setAnswer(source, written).edits] };
 }
 
 export function needAll(node: NodeId, possible: number): Proposal {

@@ -1,9 +1,9 @@
 /** A code that is gathered from several answers, where the parts do not make up the code. */
-import { symbolsOf } from '../game/codes.ts';
+import { fastenerType } from '../fasteners/index.ts';
 import type { NodeId } from '../game/model.ts';
 import { codeFaults, type Given, given } from './code-fault.ts';
 import type { Rule } from './finding.ts';
-import { needAll, setCode } from './mends.ts';
+import { canBeSet, needAll, setCode } from './mends.ts';
 import { defineRule } from './rule.ts';
 
 export interface Parts {
@@ -64,7 +64,8 @@ export const parts: Rule<'parts', Parts> = defineRule({
     if (problem === 'notWhole') yield needAll(fastener, context.linksTo(fastener).length);
     for (const source of values.sources) {
       const link = links.map((id) => context.game.links.get(id)).find((one) => one?.from === source.node);
-      if (!link || source.at === undefined || source.answer !== entry?.code) continue;
+      const answer = entry?.sources.find((one) => one.link === link?.id)?.answer;
+      if (!link || source.at === undefined || answer !== entry?.code) continue;
       yield {
         code: 'wholeAnswer',
         values: { source: source.node, fastener },
@@ -78,7 +79,10 @@ export const parts: Rule<'parts', Parts> = defineRule({
         symbols[position - 1] = source.symbols[i] ?? '';
       });
     }
-    const code = Array.from(symbols, (symbol) => symbol ?? '').join('');
-    if (symbols.length > 0 && symbolsOf(code).length === symbols.length) yield setCode(fastener, code);
+    const isWhole = symbols.length > 0 && Array.from(symbols).every((symbol) => symbol);
+    const lock = context.game.nodes.get(fastener);
+    if (!isWhole || lock?.kind !== 'fastener') return;
+    const type = fastenerType(lock.type);
+    if (canBeSet(type, symbols, lock.hardware)) yield setCode(fastener, type.write(symbols));
   },
 });

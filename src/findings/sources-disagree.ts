@@ -2,7 +2,7 @@
 import type { NodeId } from '../game/model.ts';
 import { codeFaults, type Given, given } from './code-fault.ts';
 import type { Rule } from './finding.ts';
-import { setAnswer } from './mends.ts';
+import { setAnswer, withAnswer, withCode } from './mends.ts';
 import { defineRule } from './rule.ts';
 
 export interface SourcesDisagree {
@@ -33,21 +33,34 @@ export const sourcesDisagree: Rule<'sourcesDisagree', SourcesDisagree> = defineR
             level,
             nodes: [fastener, first.node, second.node],
             links: [a.link, b.link],
-            values: { fastener, first, second, position, code: code.code, prizes },
+            values: { fastener, first, second, position, code: code.code && code.said, prizes },
           },
         ];
       },
     );
   },
   *mends(context, { values, links }) {
-    const { first, second, code, position } = values;
+    const { fastener, position } = values;
+    const entry = context.codes().find(({ node }) => context.idOf(node) === fastener);
+    const [first, second] = links.map((id) => entry?.sources.find(({ link }) => link === id));
+    if (!entry || !first || !second) return;
     if (position === undefined) {
-      if (code !== first.answer) yield setAnswer(first.node, second.answer);
-      if (code !== second.answer) yield setAnswer(second.node, first.answer);
+      for (const [one, other] of [
+        [first, second],
+        [second, first],
+      ] as const) {
+        if (entry.code === one.answer) continue;
+        const set = withAnswer(
+          setAnswer(context.idOf(one.node), other.written),
+          context.idOf(other.node),
+          other,
+        );
+        yield other.answer === entry.code ? withCode(set, fastener, entry) : set;
+      }
     }
-    const wrong = links
-      .flatMap((id) => context.game.links.get(id) ?? [])
-      .filter((link) => (link.from === first.node ? first : second).answer !== code);
+    const wrong = [first, second]
+      .filter(({ answer }) => answer !== entry.code)
+      .flatMap(({ link }) => context.game.links.get(link) ?? []);
     for (const { id, from, to } of wrong) {
       yield { code: 'unlink', values: { from, to }, edits: [{ type: 'unlink', ids: [id] }] };
     }

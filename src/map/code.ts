@@ -1,6 +1,7 @@
 /** Codes and answers on the map: which symbols are drawn, and broken into lines between symbols. */
-import { fastenerType } from '../fasteners/index.ts';
-import { symbolsOf, writtenCode } from '../game/codes.ts';
+import type { FastenerType } from '../fasteners/index.ts';
+import { writtenFor } from '../fasteners/written-for.ts';
+import { isDirections, symbolsOf, writtenCode } from '../game/codes.ts';
 import type { Game, GameNode, NodeId } from '../game/model.ts';
 import { textWidth, tidySpaces } from '../type/text.ts';
 import type { CodeLines } from './layout.ts';
@@ -9,22 +10,14 @@ import { ARROW_WIDTH, CODE } from './sizes.ts';
 const HAS_ARROW = /[↑⬆⇧↓⬇⇩←⬅⇦→➡⇨]/u;
 const DIRECTIONS = new Set(['U', 'D', 'L', 'R']);
 
-/** Direction locks, and the puzzles and clues whose answer opens one. */
-export function directionNodes(game: Game): ReadonlySet<NodeId> {
-  const found = new Set<NodeId>();
-  for (const node of game.nodes.values()) {
-    if (node.kind === 'fastener' && fastenerType(node.type).directions) found.add(node.id);
+/** Codes and answers that are moves, normalised: those of direction locks, and of the puzzles and clues whose answer opens one. */
+export function directionCodes(game: Game): ReadonlySet<string> {
+  const codes = new Set<string>();
+  for (const [id, type] of writtenFor(game)) {
+    const code = type.directions ? writtenCode(game, id)?.normalised : undefined;
+    if (code !== undefined && isDirections(code)) codes.add(code);
   }
-  for (const { from, to } of game.links.values()) {
-    if (game.nodes.get(to)?.kind === 'fastener' && found.has(to)) found.add(from);
-  }
-  return found;
-}
-
-/** Words of the code in symbols; directions are one word. */
-function wordsOf(written: string, normalised: readonly string[], directions: boolean): string[][] {
-  if (directions) return [[...normalised]];
-  return tidySpaces(written.normalize('NFC')).split(' ').map(symbolsOf);
+  return codes;
 }
 
 /** Breaks words of symbols into lines no wider than `width`: between words where that fits, else between any two symbols. A space kept within a line is a symbol of it. */
@@ -64,41 +57,43 @@ const arrowWidth = () => ARROW_WIDTH;
 
 interface Broken {
   readonly width: number;
-  readonly directional: boolean;
+  readonly type: FastenerType | undefined;
   readonly code: CodeLines | undefined;
 }
 const lastBroken = new WeakMap<GameNode, Broken>();
 
 /** The code or answer of a node as typed, in lines no wider than `width`; undefined when it has none. */
-export function codeLines(
-  game: Game,
-  node: GameNode,
-  width: number,
-  directional: boolean,
-): CodeLines | undefined {
+export function codeLines(game: Game, node: GameNode, width: number): CodeLines | undefined {
   const last = lastBroken.get(node);
-  if (last && last.width === width && last.directional === directional) return last.code;
-  const code = breakCode(game, node, width, directional);
-  lastBroken.set(node, { width, directional, code });
+  const type = writtenFor(game).get(node.id);
+  if (last && last.width === width && last.type === type) return last.code;
+  const code = breakCode(game, node, width);
+  lastBroken.set(node, { width, type, code });
   return code;
 }
 
-/** The code or answer of a node as typed, in words of symbols; directions are one word of U, D, L and R. Undefined when it has none. */
+/**
+ * The code or answer of a node in words of signs: directions one word of U, D, L and R, names and numbers of a lock a word each, all
+ * else as typed. Undefined when it has none.
+ */
 export function spelledCode(
   game: Game,
   id: NodeId,
-  directional: boolean,
 ): { readonly words: readonly (readonly string[])[]; readonly directions: boolean } | undefined {
   const written = writtenCode(game, id);
   if (written === undefined) return undefined;
-  const normalised = symbolsOf(written.normalised);
+  const type = writtenFor(game).get(id);
+  const symbols = type?.symbols(written.typed) ?? symbolsOf(written.normalised);
   const directions =
-    (directional || HAS_ARROW.test(written.typed)) && normalised.every((symbol) => DIRECTIONS.has(symbol));
-  return { words: wordsOf(written.typed, normalised, directions), directions };
+    (type?.directions === true || HAS_ARROW.test(written.typed)) &&
+    symbols.every((symbol) => DIRECTIONS.has(symbol));
+  if (directions) return { words: [symbols], directions };
+  const words = type?.apart ? symbols : tidySpaces(written.typed.normalize('NFC')).split(' ');
+  return { words: words.map(symbolsOf), directions };
 }
 
-function breakCode(game: Game, node: GameNode, width: number, directional: boolean): CodeLines | undefined {
-  const code = spelledCode(game, node.id, directional);
+function breakCode(game: Game, node: GameNode, width: number): CodeLines | undefined {
+  const code = spelledCode(game, node.id);
   if (code === undefined) return undefined;
   const { words, directions } = code;
   return { lines: wrapSymbols(words, width, directions ? arrowWidth : symbolWidth), directions };

@@ -1,7 +1,7 @@
 /** The whole map from the document's positions. */
+import { writtenFor } from '../fasteners/written-for.ts';
 import { type Game, type GameNode, isHolder, type NodeId, type Point, parentOf } from '../game/model.ts';
 import { captionOf, handedOver } from './caption.ts';
-import { directionNodes } from './code.ts';
 import { contentsOf, type GameContents } from './contents.ts';
 import { fieldsOf } from './fields.ts';
 import type { Caption, MapLayout, MapView, Rect, Side, Slot } from './layout.ts';
@@ -19,7 +19,7 @@ function linkFacts(game: Game): LinkFacts {
     count(touching, to);
     count(touching, from);
   }
-  return { into, touching, directional: directionNodes(game), handedOver: handedOver(game) };
+  return { into, touching, writtenFor: writtenFor(game), handedOver: handedOver(game) };
 }
 
 /** Where what has no position stands for the time being: in columns below everything else. */

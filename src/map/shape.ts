@@ -1,5 +1,5 @@
 /** The shape of one node by itself, at a given width: its text in lines, where the text stands, and how high that makes it. */
-import { fastenerType } from '../fasteners/index.ts';
+import { type FastenerType, fastenerType } from '../fasteners/index.ts';
 import { isStep } from '../game/defaults.ts';
 import { type Game, type GameNode, type NodeId, parentOf } from '../game/model.ts';
 import { type TextStyle, textWidth, wrap } from '../type/text.ts';
@@ -33,8 +33,8 @@ export interface LinkFacts {
   readonly into: ReadonlyMap<NodeId, number>;
   /** Links into and out of each node. */
   readonly touching: ReadonlyMap<NodeId, number>;
-  /** Nodes whose code is a sequence of directions. */
-  readonly directional: ReadonlySet<NodeId>;
+  /** For which type of lock each code and answer is written. */
+  readonly writtenFor: ReadonlyMap<NodeId, FastenerType>;
   /** Nodes that a puzzle leads to. */
   readonly handedOver: ReadonlySet<NodeId>;
 }
@@ -110,7 +110,7 @@ export function puzzleShape(game: Game, node: GameNode, facts: LinkFacts): Shape
   const x = step ? 10 + STEP_ROOM : 14;
   const room = PUZZLE_WIDTH - x - 12;
   const lines = nameLines(node, room, NAME);
-  const code = codeLines(game, node, room - GIVES_WIDTH, facts.directional.has(node.id));
+  const code = codeLines(game, node, room - GIVES_WIDTH);
   const notes = notesOf(node, facts);
   const textHeight = LINE * (lines.length + notes.length + (code?.lines.length ?? 0));
   const ports = PORT_GAP * ((facts.touching.get(node.id) ?? 0) + 1);
@@ -133,7 +133,7 @@ export function plateShape(game: Game, node: GameNode, containerWidth: number, f
   const right = PLATE_PAD + 4;
   const most = Math.max(PLATE_MIN_WIDTH, containerWidth + OVERHANG - STATE_ROOM - 6);
   const room = most - x - right;
-  const code = codeLines(game, node, room, facts.directional.has(node.id));
+  const code = codeLines(game, node, room);
   const lines = code ? [] : hasNoKey(node, facts) ? wrap(NO_KEY, room, THING) : nameLines(node, room, THING);
   const notes = notesOf(node, facts);
   const textWidthUsed = code ? codeWidth(code) : widest(lines, THING);

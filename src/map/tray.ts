@@ -120,7 +120,7 @@ function partsOf({ contents, facts, view }: Builder, root: GameNode): unknown[] 
   const parts: unknown[] = [view.opened];
   const visit = (node: GameNode) => {
     const { id } = node;
-    parts.push(node, facts.into.get(id), facts.touching.get(id), facts.directional.has(id));
+    parts.push(node, facts.into.get(id), facts.touching.get(id), facts.writtenFor.get(id));
     const { locks, things, boxes } = contents.of(id);
     for (const lock of locks) visit(lock);
     for (const thing of things) visit(thing);

@@ -8,7 +8,7 @@ import type { NodeId, NodeOf } from '../game/model.ts';
 import { spelledCode } from '../map/code.ts';
 
 export type Setting =
-  /** Symbols in words; directions are one word of U, D, L and R. */
+  /** See spelledCode (src/map/code.ts). */
   | { readonly set: 'code'; readonly words: readonly (readonly string[])[]; readonly directions: boolean }
   /** It takes one of these, or all of them, as its need says. */
   | { readonly set: 'key'; readonly keys: readonly NodeId[] }
@@ -90,6 +90,6 @@ function settingOf({ game, network, context }: Assessment, lock: NodeOf<'fastene
     .filter((need) => context.kindOf(need) === 'key')
     .map(context.idOf);
   if (keys.length > 0) return { set: 'key', keys };
-  const code = type.opensWith === 'key' ? undefined : spelledCode(game, lock.id, type.directions);
+  const code = type.opensWith === 'key' ? undefined : spelledCode(game, lock.id);
   return code === undefined ? { set: 'missing' } : { set: 'code', ...code };
 }

@@ -1,6 +1,7 @@
 /** Codes of all locks, drawn: a row for each lock. */
 import type { Assessment } from '../../findings/assess.ts';
 import { lessonOf } from '../../game/defaults.ts';
+import { directionCodes } from '../../map/code.ts';
 import { LOCK_STATES } from '../../words/canvas.ts';
 import { anyOf, COLUMNS, INTRO, NO_LOCKS, openerTold, shared, whereText } from '../../words/lists.ts';
 import { sayer } from '../../words/say.ts';
@@ -10,7 +11,7 @@ import { type LockEntry, lockEntries, type Opener } from '../locks.ts';
 import { TICK } from '../marks.ts';
 import { prose } from '../prose.ts';
 import { columnsOf, headsRow, type ListContent, type ListFrame, saidAlone } from './page.ts';
-import { directionCodes, findingStrips, numberStrip, ruleStrip, space, tickStrip } from './parts.ts';
+import { findingStrips, numberStrip, ruleStrip, space, tickStrip } from './parts.ts';
 import { lockTypeStrips, plateStrips } from './plate.ts';
 import { NOTE, SMALL, TEXT } from './type.ts';
 import { nearestOf, whereaboutsOf } from './whereabouts.ts';
@@ -36,7 +37,7 @@ export function codesPage(frame: ListFrame): ListContent {
     ticks: options.ticks ? [end + TICKS * 0.5, end + TICKS * 1.5].map((middle) => middle - TICK / 2) : [],
   };
   const entries = lockEntries(assessment);
-  const directions = directionCodes(assessment);
+  const directions = directionCodes(assessment.game);
   const fewer = entries.some(({ lock }) => copiesOf(assessment.game, lock) !== undefined);
   const heads = headsRow(
     [

@@ -1,4 +1,5 @@
 /** The order of play in sentences, drawn: a row for each step, then what is never reached. */
+import { directionCodes } from '../../map/code.ts';
 import {
   COLUMNS,
   INTRO,
@@ -13,7 +14,7 @@ import { textMark } from '../marks.ts';
 import { prose } from '../prose.ts';
 import { type OrderList, orderList, type StepEntry } from './order.ts';
 import { columnsOf, headsRow, type ListContent, type ListFrame, saidAlone } from './page.ts';
-import { directionCodes, findingStrips, numberStrip, ruleStrip, space } from './parts.ts';
+import { findingStrips, numberStrip, ruleStrip, space } from './parts.ts';
 import { HEADING, SMALL, TEXT } from './type.ts';
 
 const NUMBER = 28;
@@ -23,7 +24,7 @@ export function orderPage(frame: ListFrame): ListContent {
   const { assessment, options, paper } = frame;
   const { left, right } = columnsOf(paper);
   const list = orderList(assessment, options);
-  const directions = directionCodes(assessment);
+  const directions = directionCodes(assessment.game);
   const hasNotes = list.steps.some(({ note }) => note !== undefined);
   const rows = list.steps.map((step) => stepRow(frame, step, directions));
   const heads = headsRow(

@@ -1,9 +1,7 @@
 /** What the lists are made of: numbers in circles, signs, boxes to be ticked, findings. */
 import type { Assessment } from '../../findings/assess.ts';
 import type { Finding } from '../../findings/finding.ts';
-import { codeOf } from '../../game/codes.ts';
 import type { NodeId } from '../../game/model.ts';
-import { directionNodes } from '../../map/code.ts';
 import { findingTold } from '../../words/lists.ts';
 import type { Mark } from '../drawing.ts';
 import type { Strip } from '../flow.ts';
@@ -65,16 +63,6 @@ export function tickStrip(
 
 function setNumber(number: number, x: number, middle: number): Mark {
   return textMark(String(number), { x, y: middle + 2.6 }, { size: 7.5, ink: 'second', align: 'middle' });
-}
-
-/** Codes and answers of the game that are directions. */
-export function directionCodes({ game }: Assessment): ReadonlySet<string> {
-  const codes = new Set<string>();
-  for (const id of directionNodes(game)) {
-    const code = codeOf(game, id);
-    if (code !== undefined) codes.add(code);
-  }
-  return codes;
 }
 
 /** What the program has to say of something on the list. */

@@ -6,7 +6,7 @@ import type { Assessment } from '../../../findings/assess.ts';
 import { expectedMinutes, isStep, lessonOf } from '../../../game/defaults.ts';
 import type { GameNode, NodeId } from '../../../game/model.ts';
 import { captionOf, isGivenOut } from '../../../map/caption.ts';
-import { directionNodes } from '../../../map/code.ts';
+import { directionCodes } from '../../../map/code.ts';
 import type { Caption } from '../../../map/layout.ts';
 import { noteText } from '../../../words/canvas.ts';
 import { shortRescue } from '../../../words/lift.ts';
@@ -25,8 +25,8 @@ export interface Facts {
   readonly options: LayoutOptions;
   readonly teams: number;
   readonly locks: ReadonlyMap<NodeId, LockEntry>;
-  /** Their answers are directions. */
-  readonly directional: ReadonlySet<NodeId>;
+  /** Codes and answers that are moves, normalised. */
+  readonly directionCodes: ReadonlySet<string>;
   /** Number of links at each node. */
   readonly degree: ReadonlyMap<NodeId, number>;
   readonly node: (id: NodeId) => GameNode | undefined;
@@ -81,7 +81,7 @@ export function factsOf(assessment: Assessment, options: LayoutOptions): Facts {
     options,
     teams: lessonOf(game).teams,
     locks: new Map(lockEntries(assessment).map((entry) => [entry.lock, entry])),
-    directional: directionNodes(game),
+    directionCodes: directionCodes(game),
     degree,
     node: (id) => game.nodes.get(id),
     name,

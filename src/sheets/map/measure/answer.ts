@@ -25,12 +25,12 @@ function symbolWidths(type: Type, directions: boolean): (symbol: string) => numb
 
 /** The code of a lock, or the answer of a puzzle or clue; undefined when it has none or the options leave codes out. */
 export function answerLines(
-  { assessment, directional, options }: Facts,
+  { assessment, options }: Facts,
   id: NodeId,
   width: number,
   type: Type,
 ): Line[] | undefined {
-  const spelled = options.codes ? spelledCode(assessment.game, id, directional.has(id)) : undefined;
+  const spelled = options.codes ? spelledCode(assessment.game, id) : undefined;
   if (!spelled) return undefined;
   const { code } = type;
   const { words, directions } = spelled;
@@ -45,8 +45,8 @@ export function answerLines(
 const GLANCE = 8;
 
 /** Width of the longest word of the answer that should not be broken; 0 when there is none. */
-export function glanceWidth({ assessment, directional, options }: Facts, id: NodeId, type: Type): number {
-  const spelled = options.codes ? spelledCode(assessment.game, id, directional.has(id)) : undefined;
+export function glanceWidth({ assessment, options }: Facts, id: NodeId, type: Type): number {
+  const spelled = options.codes ? spelledCode(assessment.game, id) : undefined;
   if (!spelled) return 0;
   const widthOf = symbolWidths(type, spelled.directions);
   const widths = spelled.words

@@ -1,6 +1,5 @@
 /** A rescue line at the edge of the page: the numbers of its steps, what stays shut without them, and what to do. */
 
-import { codeOf, isDirections } from '../../../game/codes.ts';
 import type { NodeId } from '../../../game/model.ts';
 import type { Mark } from '../../drawing.ts';
 import { movedDown, rule } from '../../marks.ts';
@@ -20,7 +19,7 @@ export function noteFigure(facts: Facts, note: RescueNote, size: number, width: 
     size: style.size,
     leading: 1.2 * style.size,
     role: 'rescue',
-    directions: directionCodes(facts),
+    directions: facts.directionCodes,
   });
   const marks: Mark[] = [];
   let y = 0;
@@ -40,14 +39,4 @@ function asRescue(mark: Mark): Mark {
   if (mark.mark !== 'text') return mark;
   const { of: _, ...rest } = mark;
   return { ...rest, role: 'rescue' };
-}
-
-/** Answers and codes that are moves, as a sentence has them. */
-function directionCodes({ directional, assessment }: Facts): ReadonlySet<string> {
-  const codes = new Set<string>();
-  for (const id of directional) {
-    const code = codeOf(assessment.game, id);
-    if (code !== undefined && isDirections(code)) codes.add(code);
-  }
-  return codes;
 }
