@@ -2,6 +2,7 @@
 
 import { Blockages } from '../engine/blockage.ts';
 import { codesOf, type FastenerCode } from '../engine/codes.ts';
+import { type Guesses, guessesOf } from '../engine/guess/guess.ts';
 import { isLeftOut } from '../engine/left-out.ts';
 import { type Blockage, type Index, type Measures, measure } from '../engine/measures.ts';
 import { compile, type Network } from '../engine/network.ts';
@@ -27,6 +28,8 @@ export interface Context {
   readonly words: WordList | undefined;
   /** For each fastener what its links give, and whether that is right. */
   codes(): readonly FastenerCode[];
+  /** What could be had by guessing or by chance. */
+  guesses(): Guesses;
   /** Every root of what is never reached, once. */
   roots(): readonly Root[];
   /** The root of why a node is not reached; undefined when it is. */
@@ -113,6 +116,7 @@ export function contextOf(game: Game, network: Network, measures: Measures, word
     measures,
     words,
     codes,
+    guesses: lazily(() => guessesOf(game, network, measures, codes(), words)),
     roots: lazily(() => rootsOf(context, blockages())),
     blockage: (node) => blocked()?.of(node),
     proofs: lazily(() => new EarliestProofs(network)),

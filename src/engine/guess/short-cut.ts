@@ -74,7 +74,7 @@ export class ShortCuts {
   /** `minutes` may be Infinity: then only `at`, `skips` and `minutesSkipped` tell anything. */
   of(node: Index, given: readonly Index[], minutes: number): ShortCut {
     const { shortest, solvable, finish } = this.#measures;
-    const at = this.#begins(node, given);
+    const at = this.begins(node, given);
     if (!solvable || (this.#flow.position[node] ?? -1) < 0 || at === Number.POSITIVE_INFINITY)
       return { at, skips: [], minutesSkipped: 0, saved: 0, shortest };
     const skips = this.#skips(node, given);
@@ -99,17 +99,18 @@ export class ShortCuts {
     return timesOf(flow, flow.minutes, release).finish[flow.position[node] ?? 0] ?? Number.POSITIVE_INFINITY;
   }
 
-  #begins(node: Index, given: readonly Index[]): number {
+  /** `at`; Infinity when never. Without anything given: for a fastener, when its container is at hand. */
+  begins(node: Index, given: readonly Index[]): number {
     const { events } = this.#network;
     const { finish } = this.#measures;
     let at = events.release[node] ?? 0;
-    for (const event of rowOf(events.all, node)) at = Math.max(at, this.eventFinish(event));
+    for (const event of rowOf(events.all, node)) at = Math.max(at, this.#eventFinish(event));
     for (const other of given) at = Math.max(at, finish[other] ?? Number.POSITIVE_INFINITY);
     return at;
   }
 
   /** When an event of the network comes, in G: a container at hand, for instance. */
-  eventFinish(event: number): number {
+  #eventFinish(event: number): number {
     const { events, size } = this.#network;
     if (event < size) return this.#measures.finish[event] ?? Number.POSITIVE_INFINITY;
     // 'At hand' has no minutes of its own, and no measure: it is what its container's start would be without fasteners.
