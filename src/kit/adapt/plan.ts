@@ -1,0 +1,295 @@
+/**
+ * A colleague's game against one's own cupboard and room: one list, in the order in which a teacher goes down it. What is done is read off the game as it is, held against the
+ * game as it came, so that undo, the map and this list never disagree. Only what cannot be read off it (a name that is kept, a text that was found right) is a choice.
+ */
+import { isLeftOut } from '../../engine/left-out.ts';
+import type { Assessment } from '../../findings/assess.ts';
+import type { Edit } from '../../game/edits/edit.ts';
+import type { Game, GameNode, NodeId } from '../../game/model.ts';
+import type { Kit, KitItem, RoomPlace } from '../model.ts';
+import { recolouredName } from './colours.ts';
+import { freePlaces, matchPlaces, namesake } from './match-places.ts';
+import { matchThings } from './match-things.ts';
+import { type Renamer, type Renaming, renamer } from './renaming.ts';
+import { type Planned, type Reread, rereadsOf } from './rereading.ts';
+import { type Spare, sparesOf } from './spare.ts';
+import { setText, textAt } from './texts.ts';
+import { normalisedName, tellingWords } from './wording.ts';
+
+/** Tells one line from another, in every state of the game. */
+export type LineKey = string;
+
+/** open: to be done; done: changed; kept: stays as it is by choice. */
+export type LineState = 'open' | 'done' | 'kept';
+
+export interface Choices {
+  /** Lines of which the teacher has said that nothing is to be changed. */
+  readonly kept: ReadonlySet<LineKey>;
+}
+
+interface LineBase {
+  readonly key: LineKey;
+  readonly state: LineState;
+}
+
+export interface PlaceLine extends LineBase {
+  readonly sort: 'place';
+  readonly place: NodeId;
+  /** In the game as it came. */
+  readonly was: string;
+  readonly now: string;
+  /** The place of the room that stands for it; undefined where all have been given. */
+  readonly room: RoomPlace | undefined;
+  /** The place of the room that has its name, and where nothing may be hidden. */
+  readonly offLimits: RoomPlace | undefined;
+  readonly free: readonly RoomPlace[];
+}
+
+export interface ThingLine extends LineBase {
+  readonly sort: 'thing';
+  readonly thing: NodeId;
+  readonly was: string;
+  readonly now: string;
+  /** What it would be called. */
+  readonly to: string;
+  /** Which of the cupboard stands for it; undefined where the name was changed and none does any more. */
+  readonly item: KitItem | undefined;
+}
+
+export interface RereadLine extends LineBase, Reread {
+  readonly sort: 'reread';
+}
+
+export interface SpareLine extends LineBase, Spare {
+  readonly sort: 'spare';
+}
+
+export type Line = PlaceLine | ThingLine | RereadLine | SpareLine;
+
+export interface Plan {
+  readonly lines: readonly Line[];
+  /** Hiding places of which the room has the namesake. */
+  readonly placesHere: readonly NodeId[];
+  /** Boxes, tools and key locks for which something of the same name is in the cupboard. */
+  readonly thingsHere: readonly NodeId[];
+  readonly renamer: Renamer;
+}
+
+export interface PlanInput {
+  /** As it came. */
+  readonly original: Assessment;
+  readonly current: Assessment;
+  readonly kit: Kit;
+  readonly choices: Choices;
+}
+
+const keyOf = (sort: Line['sort'], id: NodeId): LineKey => JSON.stringify([sort, id]);
+
+function stateOf(key: LineKey, isDone: boolean, { kept }: Choices): LineState {
+  if (isDone) return 'done';
+  return kept.has(key) ? 'kept' : 'open';
+}
+
+/** In the order of play of the game as it came; what has no number comes last, by id. */
+function inPlay({ network, measures }: Assessment, nodes: readonly GameNode[]): readonly GameNode[] {
+  const number = ({ id }: GameNode) =>
+    measures.number[network.index.get(id) ?? -1] || Number.POSITIVE_INFINITY;
+  return [...nodes].sort((a, b) =>
+    number(a) === number(b) ? (a.id < b.id ? -1 : 1) : number(a) - number(b),
+  );
+}
+
+const used = (game: Game, kinds: readonly GameNode['kind'][]): GameNode[] =>
+  [...game.nodes.values()].filter((node) => kinds.includes(node.kind) && !isLeftOut(game, node.id));
+
+const nameIn = (game: Game, { id, name }: GameNode): string => game.nodes.get(id)?.name ?? name;
+
+function placeLines({ original, current, kit, choices }: PlanInput): {
+  lines: PlaceLine[];
+  here: NodeId[];
+} {
+  if (kit.places.length === 0) return { lines: [], here: [] };
+  const places = inPlay(original, used(current.game, ['place']));
+  const keyed = places.map((node) => ({ node, key: keyOf('place', node.id) }));
+  const isKept = ({ node, key }: (typeof keyed)[number]) =>
+    choices.kept.has(key) && node.name === nameIn(original.game, node);
+  const matched = matchPlaces(
+    keyed.filter((one) => !isKept(one)).map(({ node }) => node),
+    kit.places,
+  );
+  const free = freePlaces(
+    kit.places,
+    places.map(({ name }) => name),
+  );
+  const lines: PlaceLine[] = [];
+  const here: NodeId[] = [];
+  for (const { node, key } of keyed) {
+    const was = nameIn(original.game, node);
+    const room = matched.get(node.id);
+    const isNamesake = room !== undefined && normalisedName(room.name) === normalisedName(node.name);
+    if (was === node.name && isNamesake) {
+      here.push(node.id);
+      continue;
+    }
+    const same = namesake(kit.places, node.name);
+    lines.push({
+      sort: 'place',
+      key,
+      state: stateOf(key, was !== node.name, choices),
+      place: node.id,
+      was,
+      now: node.name,
+      room,
+      offLimits: same?.offLimits === true ? same : undefined,
+      free,
+    });
+  }
+  return { lines, here };
+}
+
+function thingsOf({ original, current, kit }: PlanInput): ReadonlyMap<NodeId, KitItem> {
+  const match = (nodes: readonly GameNode[], items: readonly KitItem[]) =>
+    matchThings(
+      inPlay(original, nodes).map((node) => ({
+        id: node.id,
+        name: nameIn(original.game, node),
+      })),
+      items,
+    );
+  const keyLocks = used(current.game, ['fastener']).filter(
+    (node) => node.kind === 'fastener' && node.type === 'key',
+  );
+  return new Map([
+    ...match(
+      used(current.game, ['container']),
+      kit.items.filter(({ what }) => what === 'box'),
+    ),
+    ...match(
+      used(current.game, ['tool']),
+      kit.items.filter(({ what }) => what === 'tool'),
+    ),
+    ...match(
+      keyLocks,
+      kit.items.filter((item) => item.what === 'lock' && item.type === 'key'),
+    ),
+  ]);
+}
+
+function thingLines(input: PlanInput): { lines: ThingLine[]; here: NodeId[] } {
+  const { original, current, choices } = input;
+  const items = thingsOf(input);
+  const lines: ThingLine[] = [];
+  const here: NodeId[] = [];
+  for (const node of inPlay(original, used(current.game, ['container', 'tool', 'fastener']))) {
+    const was = nameIn(original.game, node);
+    const item = items.get(node.id);
+    const recoloured = item && recolouredName(was, item.label);
+    if (item && !recoloured && normalisedName(item.label) === normalisedName(was)) here.push(node.id);
+    if (!recoloured && was === node.name) continue;
+    const key = keyOf('thing', node.id);
+    // A name that was changed because another is quoted in it is no line of its own.
+    if (!recoloured) continue;
+    lines.push({
+      sort: 'thing',
+      key,
+      state: stateOf(key, was !== node.name, choices),
+      thing: node.id,
+      was,
+      now: node.name,
+      to: recoloured.name,
+      item,
+    });
+  }
+  return { lines, here };
+}
+
+function plannedOf(places: readonly PlaceLine[], things: readonly ThingLine[]): Planned[] {
+  const planned = (id: NodeId, was: string, to: string | undefined): Planned[] => {
+    if (to === undefined || to === was) return [];
+    const renaming: Renaming = { id, from: was, to };
+    const colour = recolouredName(was, to);
+    return [{ renaming, colour: colour && { from: colour.from, to: colour.to } }];
+  };
+  return [
+    ...places.flatMap(({ place, state, was, now, room }) =>
+      state === 'kept' ? [] : planned(place, was, state === 'done' ? now : room?.name),
+    ),
+    ...things.flatMap(({ thing, state, was, now, to }) =>
+      state === 'kept' ? [] : planned(thing, was, state === 'done' ? now : to),
+    ),
+  ];
+}
+
+function rereadLines(
+  { original, current, kit, choices }: PlanInput,
+  planned: readonly Planned[],
+  toRename: Renamer,
+  own: ReadonlySet<NodeId>,
+): RereadLine[] {
+  const room =
+    kit.places.length === 0
+      ? undefined
+      : new Set(kit.places.flatMap(({ name, zone = '' }) => [...tellingWords(`${name} ${zone}`)]));
+  const look = (game: Game) =>
+    new Map(rereadsOf({ game, planned, renamer: toRename, room, except: own }).map((one) => [one.of, one]));
+  const before = look(original.game);
+  const now = look(current.game);
+  const lines: RereadLine[] = [];
+  for (const node of current.game.nodes.values()) {
+    const one = now.get(node.id) ?? before.get(node.id);
+    if (!one || isLeftOut(current.game, node.id)) continue;
+    const key = keyOf('reread', node.id);
+    lines.push({ sort: 'reread', key, state: stateOf(key, !now.has(node.id), choices), ...one });
+  }
+  return lines;
+}
+
+function spareLines({ original, current, choices }: PlanInput): SpareLine[] {
+  const now = sparesOf(current);
+  const first = (spare: Spare) => spare.nodes[0] ?? '';
+  const nowBy = new Map(now.map((spare) => [first(spare), spare]));
+  const lines: SpareLine[] = [];
+  const told = new Set<NodeId>();
+  for (const spare of sparesOf(original)) {
+    const isOut = spare.nodes.every((id) => isLeftOut(current.game, id));
+    const shown = isOut ? spare : nowBy.get(first(spare));
+    if (!shown) continue;
+    told.add(first(spare));
+    const key = keyOf('spare', first(spare));
+    lines.push({ sort: 'spare', key, state: stateOf(key, isOut, choices), ...shown });
+  }
+  for (const spare of now) {
+    if (told.has(first(spare))) continue;
+    const key = keyOf('spare', first(spare));
+    lines.push({ sort: 'spare', key, state: stateOf(key, false, choices), ...spare });
+  }
+  return lines;
+}
+
+/** Cost: an assessment for each box, lock and puzzle, twice; an assignment of places; the texts once for each new name. */
+export function planOf(input: PlanInput): Plan {
+  const places = placeLines(input);
+  const things = thingLines(input);
+  const own = new Set([
+    ...places.lines.map(({ place }) => place),
+    ...places.here,
+    ...things.lines.map(({ thing }) => thing),
+  ]);
+  const toRename = renamer(input.original.game, input.current.game, own);
+  const placesOwn = new Set(places.lines.map(({ place }) => place));
+  const rereads = rereadLines(input, plannedOf(places.lines, things.lines), toRename, placesOwn);
+  return {
+    lines: [...places.lines, ...things.lines, ...rereads, ...spareLines(input)],
+    placesHere: places.here,
+    thingsHere: things.here,
+    renamer: toRename,
+  };
+}
+
+/** The texts of a line to be read again as they were, with the names that have been changed since. */
+export function rereadBack({ renamer: made }: Plan, current: Game, { passages }: Reread): readonly Edit[] {
+  return passages.flatMap(({ spot }) => {
+    const text = made.expected(spot);
+    return text === textAt(current, spot) ? [] : [setText(spot, text)];
+  });
+}
