@@ -6,7 +6,7 @@
  * Wheels are the lock's own where the game says them, else those that are usual for a code of that length; where no code is known yet, any of its type.
  */
 import { fastenerType } from '../fasteners/index.ts';
-import type { Game } from '../game/model.ts';
+import type { Game, NodeOf } from '../game/model.ts';
 import { addItem, addPlace, setCount } from './edits.ts';
 import { plainWords, symbolsFor } from './fit/suits.ts';
 import { emptyKit, type ItemOf, type Kit, type KitItem } from './model.ts';
@@ -28,7 +28,8 @@ const WITH_WHEELS: ReadonlySet<string> = new Set(['number', 'word']);
 
 const nothing = { id: '', label: '', count: 0 } as const;
 
-function lockSort(game: Game, need: LockNeed): Sort {
+/** The lock that a fastener needs, as nothing of it is owned. */
+export function lockSort(game: Game, need: LockNeed): Sort {
   const { wheels, marks } = need.node.hardware ?? {};
   const base = { ...nothing, what: 'lock', type: need.type } as const;
   if (wheels) return { ...base, wheels };
@@ -37,6 +38,18 @@ function lockSort(game: Game, need: LockNeed): Sort {
   if (!symbols || symbols.length === 0 || !WITH_WHEELS.has(need.type)) return base;
   const { wheel } = fastenerType(need.type);
   return { ...base, wheels: symbols.map((_, position) => (wheel(position) ?? []).join('')) };
+}
+
+export function boxSort(locks: number): Sort {
+  return { ...nothing, what: 'box', takes: TAKES[Math.min(2, locks)] ?? 'hasp' };
+}
+
+export function haspSort(holes: number): Sort {
+  return { ...nothing, what: 'hasp', holes };
+}
+
+export function toolSort({ name }: Pick<NodeOf<'tool'>, 'name'>): Sort {
+  return { ...nothing, what: 'tool', label: name.trim() };
 }
 
 /** Things of one sort have the same key, whatever they are called. */
@@ -98,8 +111,7 @@ function ownSorts(game: Game, { locks, tools }: Needs): Map<string, Counted> {
   const devices = locks.filter(({ type }) => type === TYPED).map(({ copies }) => copies);
   if (devices.length > 0) add({ ...nothing, what: 'lock', type: TYPED }, Math.max(...devices));
   for (const { node, copies } of tools) {
-    const label = node.name.trim();
-    if (label !== '') add({ ...nothing, what: 'tool', label }, copies);
+    if (node.name.trim() !== '') add(toolSort(node), copies);
   }
   return own;
 }
@@ -128,11 +140,9 @@ function sortsOf(games: readonly Game[]): Counted[] {
   }
   const levels = (counts: Map<number, number>, sortOf: (level: number) => Sort): Counted[] =>
     Array.from(stepsDown(counts), ([level, count]) => ({ sort: sortOf(level), count }));
-  return [
-    ...most.values(),
-    ...levels(hasps, (level) => ({ ...nothing, what: 'hasp', holes: level })),
-    ...levels(boxes, (level) => ({ ...nothing, what: 'box', takes: TAKES[level] ?? 'hasp' })),
-  ].filter(({ count }) => count > 0);
+  return [...most.values(), ...levels(hasps, haspSort), ...levels(boxes, boxSort)].filter(
+    ({ count }) => count > 0,
+  );
 }
 
 /**

@@ -43,6 +43,9 @@ export interface LikeKeys {
 /** Top level: locks, by fastener. A latch needs none and is not in it. */
 export interface Fitting extends Supply {
   readonly teams: number;
+  /** As they were given. */
+  readonly pins: Given;
+  readonly haspPins: Given;
   /** By container. */
   readonly boxes: Supply;
   /** By container: those that several locks hang on. */
@@ -101,7 +104,7 @@ const UNCOUNTED: Supply = { isCounted: false, assigned: NONE, short: new Map() }
  * Cost: for each type of lock, and for boxes, hasps and tools, an assignment of its copies to its units (see assignment.ts); with padlocks of
  * like keys the game is compiled besides. Depends on the game, the kit and the options alone.
  */
-export function fit(game: Game, kit: Kit, options: FitOptions = {}): Fitting {
+export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting {
   const { pins = NONE, haspPins = NONE, previous } = options;
   const teams = teamsOf(game, options.teams);
   const needs = needsOf(game, teams);
@@ -210,6 +213,8 @@ export function fit(game: Game, kit: Kit, options: FitOptions = {}): Fitting {
   return {
     isCounted: true,
     teams,
+    pins,
+    haspPins,
     assigned,
     short,
     boxes,
