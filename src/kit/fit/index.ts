@@ -7,18 +7,18 @@ import { boxWaste, haspWaste, lockWaste } from './costs.ts';
 import { groupOf } from './homes.ts';
 import { type TooSoon, tooSoonIn } from './keys-alike.ts';
 import { boxUnfit, haspUnfit, lockUnfit, symbolsFor, type Through, toolUnfit } from './suits.ts';
-import { type Demand, type Given, type LoosePin, supply } from './supply.ts';
+import { type Demand, type Given, type LoosePin, type Pins, supply } from './supply.ts';
 
 export type { Unfit } from './suits.ts';
-export type { Given, LoosePin } from './supply.ts';
+export type { Given, LoosePin, Pins } from './supply.ts';
 
 export interface FitOptions {
   /** As the lesson says where it is not given; at least 1. */
   readonly teams?: number;
   /** What the teacher has fixed: by node (a fastener, container or tool; for a hasp see `haspPins`) an item for each copy, null for a copy that is free. */
-  readonly pins?: Given;
+  readonly pins?: Pins;
   /** By container. */
-  readonly haspPins?: Given;
+  readonly haspPins?: Pins;
   /** What was found before a small change: it is kept where nothing weightier speaks against it. */
   readonly previous?: Fitting;
 }
@@ -44,8 +44,8 @@ export interface LikeKeys {
 export interface Fitting extends Supply {
   readonly teams: number;
   /** As they were given. */
-  readonly pins: Given;
-  readonly haspPins: Given;
+  readonly pins: Pins;
+  readonly haspPins: Pins;
   /** By container. */
   readonly boxes: Supply;
   /** By container: those that several locks hang on. */
@@ -58,7 +58,7 @@ export interface Fitting extends Supply {
   readonly missing: number;
 }
 
-const NONE: Given = new Map();
+const NONE: ReadonlyMap<NodeId, readonly ItemId[]> = new Map();
 const NEVER_TOO_SOON: TooSoon = () => false;
 
 function shortIn(assigned: Given): ReadonlyMap<NodeId, number> {
@@ -114,7 +114,7 @@ export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting 
   const give = <W extends What>(
     what: W,
     demands: readonly Demand<ItemOf<W>>[],
-    own: { readonly pins: Given; readonly previous: Given | undefined },
+    own: { readonly pins: Pins; readonly previous: Given | undefined },
   ): Supply => {
     if (!isCounted(kit, what)) return UNCOUNTED;
     const { assigned, loosePins: loose } = supply(demands, itemsOf(kit, what), {

@@ -10,6 +10,9 @@ import type { Unfit } from './suits.ts';
 /** By node, an item for each copy; null where there is none for it. */
 export type Given = ReadonlyMap<NodeId, readonly (ItemId | null)[]>;
 
+/** By node, an item for each copy that the teacher has settled. */
+export type Pins = ReadonlyMap<NodeId, readonly (ItemId | null | undefined)[]>;
+
 export interface Demand<I extends KitItem> {
   readonly node: NodeId;
   readonly copies: number;
@@ -25,7 +28,7 @@ export interface LoosePin {
 }
 
 export interface SupplyOptions {
-  readonly pins: Given;
+  readonly pins: Pins;
   readonly previous: Given;
   readonly tooSoon: TooSoon;
 }
@@ -53,11 +56,7 @@ interface Pinned {
   readonly loosePins: LoosePin[];
 }
 
-function keepPins<I extends KitItem>(
-  demands: readonly Demand<I>[],
-  items: readonly I[],
-  pins: Given,
-): Pinned {
+function keepPins<I extends KitItem>(demands: readonly Demand<I>[], items: readonly I[], pins: Pins): Pinned {
   const free = new Map<ItemId, number>(items.map(({ id, count }) => [id, count]));
   const byId = new Map<ItemId, I>(items.map((item) => [item.id, item]));
   const assigned = new Map<NodeId, (ItemId | null)[]>();

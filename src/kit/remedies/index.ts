@@ -6,6 +6,7 @@
  * Another lock: those first of which there are enough for all copies, then those that need least of what they can do.
  * Cost: an assessment and a fitting for each attempt, counted; a simulation of 200 lessons for sharing. Asked when a shortage is looked at.
  */
+import { fastenerType } from '../../fasteners/index.ts';
 import type { Assessment } from '../../findings/assess.ts';
 import type { Fresh } from '../../findings/finding.ts';
 import type { NodeId } from '../../game/model.ts';
@@ -16,7 +17,7 @@ import { symbolsFor } from '../fit/suits.ts';
 import type { Kit } from '../model.ts';
 import { needsOf } from '../needs.ts';
 import { buy } from './buy.ts';
-import { freeLocks } from './free.ts';
+import { type FreeLock, freeLocks } from './free.ts';
 import { codeForKey, otherCode, otherLock } from './other-lock.ts';
 import type { Remedy, RemedyCode, Shortage } from './remedy.ts';
 import { containerOf, minutesMore, share } from './share.ts';
@@ -76,7 +77,10 @@ function* attempts(
       const as = otherLock(game, need, item);
       if (as) yield as;
     }
-    for (const { item } of locks) {
+    // A code that stays as long as it was is as good as the one before; of a longer one a part is lost.
+    const isShorter = ({ item }: FreeLock) =>
+      (fastenerType(item.type).length(item) ?? Number.POSITIVE_INFINITY) < (symbols?.length ?? 0) ? 1 : 0;
+    for (const { item } of [...locks].sort((a, b) => isShorter(a) - isShorter(b))) {
       const as =
         need.type === 'key'
           ? codeForKey(game, need, item, fresh, spots)

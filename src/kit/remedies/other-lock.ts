@@ -20,17 +20,14 @@ import { pickBy, translate } from './translation.ts';
 /** What a translation takes. Common practice, no published source. */
 const TRANSLATING: Estimate = { low: 1, likely: 2, high: 4 };
 
-function hardwareOf(item: ItemOf<'lock'>): Record<string, unknown> {
-  return { wheels: item.wheels, marks: item.marks };
-}
-
-/** The fastener as that lock, with that code. What another lock was like goes. */
-function asLock(game: Game, fastener: NodeId, item: ItemOf<'lock'>, code: string): Edit {
+/** The fastener as that lock, with that code. What the lock before was like goes. */
+function asLock(game: Game, fastener: NodeId, { type, wheels, marks }: ItemOf<'lock'>, code: string): Edit {
   const known = game.nodes.get(fastener);
-  const isKnown = item.wheels !== undefined || item.marks !== undefined;
-  const hadHardware = known?.kind === 'fastener' && known.hardware !== undefined;
-  const hardware = isKnown || hadHardware ? { hardware: hardwareOf(item) } : {};
-  return { type: 'setFields', id: fastener, fields: { type: item.type, code, ...hardware } };
+  const had = known?.kind === 'fastener' ? known.hardware : undefined;
+  const own = { ...(wheels && { wheels }), ...(marks !== undefined && { marks }) };
+  const hardware = had ? { wheels, marks, trySeconds: undefined } : own;
+  const isSaid = had !== undefined || wheels !== undefined || marks !== undefined;
+  return { type: 'setFields', id: fastener, fields: { type, code, ...(isSaid ? { hardware } : {}) } };
 }
 
 function linksTo(game: Game, id: NodeId): GameLink[] {
@@ -90,6 +87,8 @@ export function otherCode(
   if (!found) return undefined;
   const code = rules.write(found.code);
   const links = linksTo(game, node.id);
+  // Who gives a part that no longer counts would be found for nothing.
+  if (found.counted < old.length && links.some(({ at }) => at !== undefined)) return undefined;
   // With fewer needed than lead to it, all go through the puzzle, which then asks for as many.
   const needed = typeof node.need === 'number' ? node.need : undefined;
   const moved = links.filter(({ from: id }) => needed !== undefined || codeOf(game, id) !== undefined);
