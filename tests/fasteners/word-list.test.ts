@@ -109,7 +109,7 @@ describe('words that a lock can show', () => {
 });
 
 describe('words to set instead', () => {
-  test('known words first, then no letter twice, then near to the one that was wanted', () => {
+  test('known words first, then without flaws, then near to the one that was wanted', () => {
     const noO = [undefined, without('O'), undefined, undefined];
     expect(offers(small, noO, { instead: 'CORE', count: 3 })).toEqual(['CARE', 'BEEN', 'CURE']);
     expect(offers(small, ANY, { instead: 'CORE', count: 9 })).not.toContain('CORE');

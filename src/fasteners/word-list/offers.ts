@@ -1,5 +1,5 @@
 import { spellableGraded, type Wheels } from './spellable.ts';
-import type { Grade, WordList } from './word-list.ts';
+import { type Grade, gradeOf, type WordList } from './word-list.ts';
 
 export interface Wanted {
   /** The word that the lock cannot show, or that is too easily guessed; it is not offered. */
@@ -17,9 +17,16 @@ function shared(word: string, other: string): number {
   return same;
 }
 
+/** Made of another word of the list by an ending: a clue leads to 'act' rather than to 'acts'. */
+function isInflected(list: WordList, word: string): boolean {
+  const base = /^(.+?)(?:S|ES|D|ED|ING)$/.exec(word)?.[1];
+  if (base === undefined || base.length < 2) return false;
+  return gradeOf(list, base) !== undefined || gradeOf(list, `${base}E`) !== undefined;
+}
+
 /**
- * Words that a lock can show, the best first: one that every pupil knows (by grade), with no letter twice (a letter that stands twice gives two
- * wheels away at once), and near to the word that was wanted, so that clues keep most of their letters; then by alphabet.
+ * Words that a lock can show, the best first: one that every pupil knows (by grade); without flaws, which are a letter that stands twice (once
+ * known, it gives two wheels away) and an ending; near to the word that was wanted, so that clues keep most of their letters; then by alphabet.
  */
 export function offers(list: WordList, wheels: Wheels, { instead = '', from = 10, count }: Wanted): string[] {
   return spellableGraded(list, wheels)
@@ -27,10 +34,10 @@ export function offers(list: WordList, wheels: Wheels, { instead = '', from = 10
     .map(([word, grade]) => ({
       word,
       grade,
-      repeats: word.length - new Set(word).size,
+      flaws: word.length - new Set(word).size + (isInflected(list, word) ? 1 : 0),
       near: shared(word, instead),
     }))
-    .sort((a, b) => a.grade - b.grade || a.repeats - b.repeats || b.near - a.near)
+    .sort((a, b) => a.grade - b.grade || a.flaws - b.flaws || b.near - a.near)
     .slice(0, count)
     .map(({ word }) => word);
 }
