@@ -1,4 +1,5 @@
 /** Where the time goes: two readings of simulated lessons, and the chain that decides the end. */
+import { bottleneckOf } from '../../src/engine/simulation/bottleneck.ts';
 import type { Figures } from '../../src/engine/simulation/figures.ts';
 import type { NodeId } from '../../src/game/model.ts';
 import { HEAT } from '../../src/words/canvas.ts';
@@ -12,7 +13,7 @@ export interface HeatShown {
   readonly figures: Figures;
   /** Of the game before the last change. */
   readonly isOld: boolean;
-  /** Minutes at the right end of the scale; undefined when no step has any. */
+  /** Minutes at the right end of the scale; undefined when no step has any, but for what is there for fun. */
   readonly end: number | undefined;
   /** The step with most of them. */
   readonly most: number | undefined;
@@ -31,15 +32,16 @@ export function heatOf(simulation: SimulationState, reading: Reading): HeatShown
   const { figures, isOld } = shown;
   const values = reading === 'cost' ? figures.costs?.minutes : figures.simulated.idleWhile;
   if (!values) return undefined;
-  const largest = values.reduce((a, b) => Math.max(a, b), 0);
-  const some = largest >= LEAST;
-  const most = some ? values.indexOf(largest) : undefined;
-  const end = some ? scaleEnd(largest) : undefined;
+  const { clock } = figures;
+  const most = bottleneckOf(clock, values, LEAST);
+  const end = most === undefined ? undefined : scaleEnd(values[most] ?? 0);
   const heat = new Map<NodeId, Heat>();
-  figures.clock.network.ids.forEach((id, i) => {
+  clock.network.ids.forEach((id, i) => {
     const value = values[i] ?? 0;
-    if (end === undefined || value < LEAST) return;
-    heat.set(id, { share: (value / end) * (isOld ? PALE : 1), text: HEAT.minutes(value) });
+    if (value < LEAST) return;
+    // What is there for fun has its figure, and stays at the pale end.
+    const share = end === undefined || clock.forFun[i] === 1 ? 0 : value / end;
+    heat.set(id, { share: share * (isOld ? PALE : 1), text: HEAT.minutes(value) });
   });
   return { figures, isOld, end, most, heat };
 }

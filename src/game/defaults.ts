@@ -59,6 +59,11 @@ export function sharedOf(node: GameNode): number | undefined {
   return node.kind === 'tool' || node.kind === 'container' || node.kind === 'place' ? node.shared : undefined;
 }
 
+/** A lock that is there for the joy of opening: it is no bottleneck, whatever it costs. */
+export function isForFun(node: GameNode): boolean {
+  return node.kind === 'fastener' && node.forFun === true;
+}
+
 /** Whether the teams share something that is used. */
 export function sharesAnything(game: Game): boolean {
   for (const node of game.nodes.values())

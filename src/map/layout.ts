@@ -19,6 +19,12 @@ export type Note =
   /** Not all of the links into it are needed. */
   | { readonly note: 'need'; readonly need: number; readonly of: number }
   | { readonly note: 'redHerring' }
+  /** A lock for the joy of opening. */
+  | { readonly note: 'forFun' }
+  /** So many of it for all teams together. */
+  | { readonly note: 'shared'; readonly copies: number }
+  /** The teacher looks at it, or hands over, before it is done. */
+  | { readonly note: 'checked' }
   | { readonly note: 'notToday' }
   /** `givenOut`: the teacher gives it out at this minute; else it cannot be had or done before. */
   | { readonly note: 'atMinute'; readonly minute: number; readonly givenOut: boolean };

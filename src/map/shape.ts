@@ -1,8 +1,9 @@
 /** The shape of one node by itself, at a given width: its text in lines, where the text stands, and how high that makes it. */
 import { type FastenerType, fastenerType } from '../fasteners/index.ts';
-import { isStep } from '../game/defaults.ts';
+import { isForFun, isStep, sharedOf } from '../game/defaults.ts';
 import { type Game, type GameNode, type NodeId, parentOf } from '../game/model.ts';
 import { type TextStyle, textWidth, wrap } from '../type/text.ts';
+import { noteText } from '../words/canvas.ts';
 import { NO_KEY } from '../words/kinds.ts';
 import { isGivenOut } from './caption.ts';
 import { codeLines, codeWidth } from './code.ts';
@@ -11,6 +12,7 @@ import {
   GIVES_WIDTH,
   LINE,
   NAME,
+  NOTE,
   OVERHANG,
   PLATE_HEIGHT,
   PLATE_MIN_WIDTH,
@@ -78,6 +80,10 @@ function notesOf(node: GameNode, facts: LinkFacts): readonly Note[] {
     const givenOut = isGivenOut(node, parentOf(node) !== undefined, facts.handedOver.has(node.id));
     notes.push({ note: 'atMinute', minute: node.atMinute, givenOut });
   }
+  const copies = sharedOf(node);
+  if (copies !== undefined) notes.push({ note: 'shared', copies });
+  if (node.checked === true) notes.push({ note: 'checked' });
+  if (isForFun(node)) notes.push({ note: 'forFun' });
   if (node.decoy === true) notes.push({ note: 'redHerring' });
   if (node.leftOut === true) notes.push({ note: 'notToday' });
   return notes;
@@ -136,7 +142,10 @@ export function plateShape(game: Game, node: GameNode, containerWidth: number, f
   const code = codeLines(game, node, room);
   const lines = code ? [] : hasNoKey(node, facts) ? wrap(NO_KEY, room, THING) : nameLines(node, room, THING);
   const notes = notesOf(node, facts);
-  const textWidthUsed = code ? codeWidth(code) : widest(lines, THING);
+  const textWidthUsed = Math.max(
+    code ? codeWidth(code) : widest(lines, THING),
+    ...notes.map((note) => textWidth(noteText(note), NOTE)),
+  );
   const width = Math.max(PLATE_MIN_WIDTH, Math.min(most, Math.ceil(x + textWidthUsed + right)));
   const count = (code?.lines.length ?? lines.length) + notes.length;
   const height = PLATE_HEIGHT + LINE * (count - 1);

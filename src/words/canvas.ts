@@ -1,4 +1,5 @@
 /** What stands on the map itself: captions, states, tabs, and how things are named to a screen reader. */
+import { isForFun, sharedOf } from '../game/defaults.ts';
 import type { GameNode, Kind } from '../game/model.ts';
 import type { Caption, Note } from '../map/layout.ts';
 import { kindName, kindOf, kindPlural } from './kinds.ts';
@@ -32,6 +33,12 @@ export function noteText(note: Note): string {
       return `any ${note.need} of ${note.of}`;
     case 'redHerring':
       return 'red herring';
+    case 'forFun':
+      return 'for fun';
+    case 'shared':
+      return `${note.copies} for all`;
+    case 'checked':
+      return 'teacher checks';
     case 'notToday':
       return 'not today';
     case 'atMinute':
@@ -108,6 +115,7 @@ export function spokenName(
   },
 ): string {
   const kind = kindOf(node);
+  const shared = sharedOf(node);
   const parts = [
     node.name.trim() === '' ? undefined : node.name.trim(),
     kind,
@@ -127,6 +135,9 @@ export function spokenName(
     told.inChain ? 'decides the end' : undefined,
     node.leftOut === true ? 'not today' : undefined,
     node.decoy === true ? 'red herring' : undefined,
+    isForFun(node) ? 'for fun' : undefined,
+    shared === undefined ? undefined : `${shared} for all teams`,
+    node.checked === true ? 'checked by the teacher' : undefined,
     told.pinned ? 'pinned' : undefined,
   ];
   return parts.filter((part) => part !== undefined).join(', ');

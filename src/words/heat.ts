@@ -26,6 +26,11 @@ export const HEAT_LEGEND = {
   most: (value: number) => minutes(value),
 };
 
+const ONLY_FOR_FUN = {
+  cost: 'No step costs anything by itself but what is there for fun.',
+  waiting: 'Nobody has to wait, except beside what is there for fun.',
+} as const;
+
 /** What is seen, in one sentence. @param most index of the step with the largest figure; undefined when there is none */
 export function heatSentence(
   game: Game,
@@ -34,6 +39,9 @@ export function heatSentence(
   most: number | undefined,
 ): Sentence {
   if (most === undefined) {
+    const values = reading === 'cost' ? figures.costs?.minutes : figures.simulated.idleWhile;
+    if (values?.some((value, i) => value > 0 && figures.clock.forFun[i] === 1))
+      return [ONLY_FOR_FUN[reading]];
     return reading === 'cost'
       ? ['No step costs anything by itself: the game ends as late without any one of them.']
       : ['Nobody has to wait.'];

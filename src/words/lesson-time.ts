@@ -1,4 +1,5 @@
 /** What the panel says of how long a game takes: every figure from simulated lessons. */
+import { bottleneckOf } from '../engine/simulation/bottleneck.ts';
 import type { Figures } from '../engine/simulation/figures.ts';
 import type { Game } from '../game/model.ts';
 import { lessonsFinish, shareInTen, spreadInTen } from './chance.ts';
@@ -61,11 +62,9 @@ export function choosingSentence(shares: readonly number[]): string {
 export function waitingSentence(game: Game, figures: Figures): Sentence {
   const { simulated } = figures;
   const each = simulated.idle / simulated.team;
-  const most = simulated.idleWhile.reduce(
-    (best, value, i) => (value > (simulated.idleWhile[best] ?? 0) ? i : best),
-    0,
-  );
-  if (each * 60 < 1 || !simulated.idleWhile[most]) return ['Nobody has to wait.'];
+  const most = bottleneckOf(figures.clock, simulated.idleWhile, 0);
+  if (each * 60 < 1) return ['Nobody has to wait.'];
+  if (most === undefined) return [`A pupil waits ${minutesInWords(each)} in all.`];
   const { words, waiters } = whileWaiting(sayer(game), figures, most);
   return sentence(
     `A pupil waits ${minutesInWords(each)} in all, longest `,

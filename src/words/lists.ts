@@ -3,7 +3,7 @@ import { giversOf } from '../engine/handed-over.ts';
 import { parentInUse } from '../engine/left-out.ts';
 import type { Assessment } from '../findings/assess.ts';
 import type { Finding } from '../findings/finding.ts';
-import { lessonOf } from '../game/defaults.ts';
+import { isForFun, lessonOf } from '../game/defaults.ts';
 import type { Game, GameNode, NodeId } from '../game/model.ts';
 import { isGivenOut } from '../map/caption.ts';
 import type { Caption } from '../map/layout.ts';
@@ -179,8 +179,9 @@ export function findingTold(game: Game, finding: Finding): Sentence {
 export function lockTold(assessment: Assessment, lock: NodeId): Sentence {
   const node = assessment.game.nodes.get(lock);
   const own = node?.kind === 'fastener' ? ownLockName(assessment.game, node) : undefined;
-  if (own === undefined || !node) return [lockText(assessment, lock)];
-  return sentence({ node: lock, text: own }, `, ${kindOf(node)}`);
+  const fun = node && isForFun(node) ? `, ${noteText({ note: 'forFun' })}` : '';
+  if (own === undefined || !node) return [`${lockText(assessment, lock)}${fun}`];
+  return sentence({ node: lock, text: own }, `, ${kindOf(node)}${fun}`);
 }
 
 /** Beside a lock of a box: "shut Small red padlock (key lock); it opens with Red tag (in Lens tin)" */

@@ -107,8 +107,6 @@ export const NOTES = {
   atMinute: (minute: number) => `at minute ${minute}`,
   /** It cannot be had or done before. */
   fromMinute: (minute: number) => `from minute ${minute}`,
-  /** Of what there are fewer than teams. */
-  shared: (copies: number) => `${copies} for all`,
 };
 
 /** A tray that is too long for a page. Without the page where it is not yet known. */

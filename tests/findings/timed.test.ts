@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { compile } from '../../src/engine/network.ts';
 import { Batch } from '../../src/engine/simulation/batch.ts';
+import { bottleneckOf } from '../../src/engine/simulation/bottleneck.ts';
 import { clockOf } from '../../src/engine/simulation/clock.ts';
 import type { StepCosts } from '../../src/engine/simulation/costs.ts';
 import type { Figures } from '../../src/engine/simulation/figures.ts';
@@ -13,9 +14,11 @@ import { aloneIn } from '../../src/findings/timed/one-at-a-time.ts';
 import type { TimedCode, TimedFindingWith } from '../../src/findings/timed/timed-finding.ts';
 import { waitersWhile } from '../../src/findings/timed/waiters.ts';
 import type { Game } from '../../src/game/model.ts';
+import { HELP_KINDS } from '../../src/helps/index.ts';
 import { findingSentence } from '../../src/words/findings/index.ts';
 import { timedSentence } from '../../src/words/findings/timed.ts';
 import { heatSentence } from '../../src/words/heat.ts';
+import { waitingSentence } from '../../src/words/lesson-time.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { fixed, gameOf, type NodeDraft } from '../game-of.ts';
 
@@ -111,6 +114,48 @@ test('a mean of a little more than half that is told as half is not more than ha
   const step = figures.clock.network.index.get('z0') ?? -1;
   expect(waits(2.2)).toBe(false);
   expect(waits(2.6)).toBe(true);
+});
+
+test('what is there for the joy of opening is never called a bottleneck', () => {
+  const ofLock = (fields: object) =>
+    lesson(
+      gameOf(
+        [
+          { id: 'tin', kind: 'container' },
+          { id: 'hook', kind: 'fastener', on: 'tin', type: 'latch', hands: 1, ...fixed(9), ...fields },
+          { id: 'map', kind: 'prize', in: 'tin' },
+        ],
+        [],
+      ),
+      { pupils: 8, teams: 2 },
+    );
+  const told = (fields: object) => {
+    const game = ofLock(fields);
+    const costs = { minutes: new Float64Array(3), decides: new Float64Array(3) };
+    costs.minutes[compile(game).index.get('hook') ?? -1] = 9;
+    const figures = figuresOf(game, costs);
+    const most = bottleneckOf(figures.clock, figures.simulated.idleWhile, 0);
+    return {
+      codes: timedFindings(figures).map(({ code }) => code),
+      heat: (['cost', 'waiting'] as const).map((reading) =>
+        plain(heatSentence(game, figures, reading, most)),
+      ),
+      waiting: plain(waitingSentence(game, figures)),
+      helps: HELP_KINDS.flatMap(({ tries }): readonly object[] => tries(assess(game))).length,
+    };
+  };
+  const plainLock = told({});
+  expect(plainLock.codes).toContain('standAbout');
+  expect(plainLock.heat[0]).toContain('costs most');
+  expect(plainLock.waiting).toContain('longest while');
+  const fun = told({ forFun: true });
+  expect(fun.codes).not.toContain('standAbout');
+  expect(fun.heat).toEqual([
+    'No step costs anything by itself but what is there for fun.',
+    'Nobody has to wait, except beside what is there for fun.',
+  ]);
+  expect(fun.waiting).toBe('A pupil waits 6.8 minutes in all.');
+  expect(fun.helps).toBeLessThan(plainLock.helps);
 });
 
 test('of several steps at which more than half stand about, the one with the most waiting is told first', () => {

@@ -279,6 +279,29 @@ test('a field holds together when one of its boxes shrinks, unless something els
   expect(fields(72, [clue], { c: { x: 10, y: height + 20 } })).toBe(0);
 });
 
+test('what is shared, checked or there for fun says so, and a plate is wide enough for it', () => {
+  const lock = (fields: object): GameNode => ({
+    id: 'f',
+    kind: 'fastener',
+    name: '',
+    on: 'b',
+    type: 'latch',
+    ...fields,
+  });
+  const slots = (fields: object) =>
+    layOut(
+      gameOf([{ id: 'b', kind: 'container', name: 'Tin', shared: 2 }, lock(fields)], [], {
+        b: { x: 0, y: 0 },
+      }),
+      plainView,
+    ).slots;
+  const fun = slots({ forFun: true, checked: true });
+  expect(fun.get('b')?.notes).toEqual([{ note: 'shared', copies: 2 }]);
+  expect(fun.get('f')?.notes).toEqual([{ note: 'checked' }, { note: 'forFun' }]);
+  expect(fun.get('f')?.width).toBeGreaterThan(slots({}).get('f')?.width ?? 0);
+  expect(slots({}).get('f')?.notes).toEqual([]);
+});
+
 test('a puzzle tells how many are enough and grows with its links', () => {
   const clues = Array.from({ length: 9 }, (_, i): GameNode => ({ id: `c${i}`, kind: 'clue', name: 'Note' }));
   const pairs = clues.map((clue) => [clue.id, 'z'] as const);

@@ -2,7 +2,15 @@
  * The game as the simulation plays it: the compiled network and, for each node, what the network does not keep.
  * Plain data, structured-cloneable: this is what travels to the worker.
  */
-import { handsOf, hintAfterOf, lessonOf, minutesOf, sharedOf, teamSize } from '../../game/defaults.ts';
+import {
+  handsOf,
+  hintAfterOf,
+  isForFun,
+  lessonOf,
+  minutesOf,
+  sharedOf,
+  teamSize,
+} from '../../game/defaults.ts';
 import type { Game } from '../../game/model.ts';
 import type { Network } from '../network.ts';
 import { drawKey } from './draw-key.ts';
@@ -32,6 +40,8 @@ export interface Clock {
   readonly shared: Int32Array;
   /** 1 where the teacher checks or hands over. */
   readonly checked: Uint8Array;
+  /** 1 for a lock that is there for the joy of opening: it is played as any other, and is no bottleneck. */
+  readonly forFun: Uint8Array;
   /** Minutes of work after which a hint is due. */
   readonly hintAfter: Float64Array;
   /** Two words a node: from its id alone, so that the draws of a step stay the same when the rest of the game changes. */
@@ -50,6 +60,7 @@ export function clockOf(game: Game, network: Network): Clock {
   const hands = new Int32Array(size);
   const shared = new Int32Array(size);
   const checked = new Uint8Array(size);
+  const forFun = new Uint8Array(size);
   const hintAfter = new Float64Array(size);
   const keys = new Uint32Array(2 * size);
   const lesson = lessonOf(game);
@@ -63,6 +74,7 @@ export function clockOf(game: Game, network: Network): Clock {
     // More than a whole team, or one for each team, is as good as any number above.
     hands[i] = Math.min(handsOf(node), team);
     shared[i] = Math.min(sharedOf(node) ?? 0, teams);
+    forFun[i] = isForFun(node) ? 1 : 0;
     if (network.isStep[i] !== 1) continue;
     const minutes = minutesOf(node);
     low[i] = minutes.low;
@@ -80,6 +92,7 @@ export function clockOf(game: Game, network: Network): Clock {
     hands,
     shared,
     checked,
+    forFun,
     hintAfter,
     keys,
     lesson: { team, teams, minutes, adults, hints, hintMinutes, checkMinutes },

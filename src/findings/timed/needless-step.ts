@@ -36,7 +36,7 @@ export const needlessStep: TimedRule<'needlessStep', NeedlessStep> = {
     const leads = leadsToPrize(clock.network);
     return ids.flatMap((step, i) => {
       const minutes = costs.minutes[i] ?? 0;
-      if (isStep[i] !== 1 || leads[i] === 1 || minutes < TOLERABLE) return [];
+      if (isStep[i] !== 1 || leads[i] === 1 || minutes < TOLERABLE || clock.forFun[i] === 1) return [];
       return [{ code: 'needlessStep', level: 'look', nodes: [step], links: [], values: { step, minutes } }];
     });
   },

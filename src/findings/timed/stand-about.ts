@@ -29,6 +29,7 @@ export const standAbout: TimedRule<'standAbout', StandAbout> = {
     // In whole minutes, so that the order of steps alike does not hang on chance.
     const idle = (step: number) => Math.round(idleAtWork(figures, step));
     const steps = [...ids.keys()]
+      .filter((step) => figures.clock.forFun[step] !== 1)
       .filter((step) => (minutes[step] ?? 0) > BEARABLE && isMoreThanHalf(waitersWhile(figures, step)))
       .sort((a, b) => idle(b) - idle(a) || a - b);
     const [worst] = steps;

@@ -81,6 +81,18 @@ test('where nothing costs anything, or nobody waits, that is said', () => {
   expect(plain(heatSentence(game, free, 'waiting', undefined))).toBe('Nobody has to wait.');
 });
 
+test('what is there for fun has its figure at the pale end, and is never the most', () => {
+  const forFun = known.clock.forFun.slice();
+  forFun[known.clock.network.index.get('sum') ?? -1] = 1;
+  const figures = { ...known, clock: { ...known.clock, forFun } };
+  const shown = heatOf({ ...now, figures, complete: figures }, 'cost');
+  expect([...(shown?.heat ?? [])]).toEqual([
+    ['sill', { share: 2.1 / 3, text: '2.1 min' }],
+    ['sum', { share: 0, text: '5.4 min' }],
+  ]);
+  expect(shown?.most).toBe(figures.clock.network.index.get('sill'));
+});
+
 test('of a game that cannot be won nothing is shown', () => {
   const nothing = { ...now, figures: undefined, complete: undefined };
   expect(heatOf(nothing, 'cost')).toBeUndefined();

@@ -3,7 +3,7 @@ import { giversOf } from '../../../engine/handed-over.ts';
 import { parentInUse } from '../../../engine/left-out.ts';
 import { rowOf } from '../../../engine/rows.ts';
 import type { Assessment } from '../../../findings/assess.ts';
-import { expectedMinutes, isStep, lessonOf } from '../../../game/defaults.ts';
+import { expectedMinutes, isForFun, isStep, lessonOf } from '../../../game/defaults.ts';
 import type { GameNode, NodeId } from '../../../game/model.ts';
 import { captionOf, isGivenOut } from '../../../map/caption.ts';
 import { directionCodes } from '../../../map/code.ts';
@@ -129,7 +129,9 @@ export function factsOf(assessment: Assessment, options: LayoutOptions): Facts {
         said.push(isOut ? NOTES.atMinute(node.atMinute) : NOTES.fromMinute(node.atMinute));
       }
       const copies = ownCopies(game, id);
-      if (copies !== undefined) said.push(NOTES.shared(copies));
+      if (copies !== undefined) said.push(noteText({ note: 'shared', copies }));
+      if (node.checked === true) said.push(noteText({ note: 'checked' }));
+      if (isForFun(node)) said.push(noteText({ note: 'forFun' }));
       if (node.decoy === true) said.push(noteText({ note: 'redHerring' }));
       return said;
     },
