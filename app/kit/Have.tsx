@@ -2,8 +2,9 @@
 import { useId } from 'react';
 import { itemsOf, WHATS } from '../../src/kit/model.ts';
 import { HAVE, kitSum, TEMPLATE_NAMES } from '../../src/words/screen-kit.ts';
+import { FromGames } from './FromGames.tsx';
 import { ItemRow } from './ItemRow.tsx';
-import { ItemSign } from './ItemSign.tsx';
+import { ItemSign, typeOf } from './ItemSign.tsx';
 import { useKit } from './kit-state.ts';
 import { isPlain, TEMPLATES } from './templates.ts';
 import { tap } from './write.ts';
@@ -15,6 +16,7 @@ function Plates() {
     <section className="kit-plates" aria-labelledby={id}>
       <h3 id={id}>{HAVE.add}</h3>
       <p className="hint">{HAVE.addHint}</p>
+      <FromGames />
       {WHATS.map((what) => (
         <ul key={what} className="kit-plates-group">
           {TEMPLATES.filter(({ item }) => item.what === what).map((template) => {
@@ -22,7 +24,7 @@ function Plates() {
             return (
               <li key={template.name}>
                 <button type="button" className={`kit-plate kit-plate-${what}`} onClick={() => tap(template)}>
-                  <ItemSign item={template.item} />
+                  <ItemSign what={what} type={typeOf(template.item)} />
                   <span>{TEMPLATE_NAMES[template.name]}</span>
                   {count > 0 && <span className="kit-plate-count">{count}</span>}
                 </button>

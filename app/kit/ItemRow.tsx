@@ -7,7 +7,7 @@ import { HAVE, itemFacts, itemKind, itemTitle } from '../../src/words/screen-kit
 import { Sign } from '../shell/signs.tsx';
 import { Count } from './Count.tsx';
 import { ItemDetails } from './ItemDetails.tsx';
-import { ItemSign } from './ItemSign.tsx';
+import { LineSign, typeOf } from './ItemSign.tsx';
 import { changeKit, writeCount } from './write.ts';
 
 export function ItemRow({ item }: { item: KitItem }) {
@@ -19,9 +19,7 @@ export function ItemRow({ item }: { item: KitItem }) {
   return (
     <li className="kit-item">
       <div className="kit-item-line">
-        <span className={`kit-item-sign kit-item-${item.what}`}>
-          <ItemSign item={item} />
-        </span>
+        <LineSign what={item.what} type={typeOf(item)} />
         <div className="kit-item-words">
           <p className="kit-item-title">{title}</p>
           {told.length > 0 && <p className="kit-item-facts">{told.join(' · ')}</p>}

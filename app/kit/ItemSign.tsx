@@ -10,6 +10,25 @@ const KINDS: Readonly<Record<Exclude<What, 'lock'>, Kind>> = {
   tool: 'tool',
 };
 
-export function ItemSign({ item }: { item: KitItem }) {
-  return item.what === 'lock' ? <LockSign type={item.type} /> : <KindShape kind={KINDS[item.what]} />;
+interface ItemSignProps {
+  readonly what: What;
+  /** Of a lock. */
+  readonly type?: string | undefined;
+}
+
+export function ItemSign({ what, type }: ItemSignProps) {
+  return what === 'lock' ? <LockSign type={type} /> : <KindShape kind={KINDS[what]} />;
+}
+
+/** In a field of its own, at the beginning of a line. */
+export function LineSign({ what, type }: ItemSignProps) {
+  return (
+    <span className={`kit-item-sign kit-item-${what}`}>
+      <ItemSign what={what} type={type} />
+    </span>
+  );
+}
+
+export function typeOf(item: KitItem): string | undefined {
+  return item.what === 'lock' ? item.type : undefined;
 }

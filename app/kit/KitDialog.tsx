@@ -3,6 +3,7 @@ import { useEffect, useId, useRef } from 'react';
 import { KIT } from '../../src/words/screen-kit.ts';
 import { isMac, isPressed } from '../commands/keyboard.ts';
 import { Sign } from '../shell/signs.tsx';
+import { ForGame } from './ForGame.tsx';
 import { Have } from './Have.tsx';
 import { KitNewsLine } from './KitNewsLine.tsx';
 import { startKit } from './keeping.ts';
@@ -13,7 +14,7 @@ import { StoredState } from './StoredState.tsx';
 import { Tabs } from './Tabs.tsx';
 import './kit.css';
 
-const PAGES: Readonly<Record<KitPage, React.ComponentType>> = { game: Have, have: Have, room: Room };
+const PAGES: Readonly<Record<KitPage, React.ComponentType>> = { game: ForGame, have: Have, room: Room };
 
 /** In a field of text the browser takes back what was typed there. */
 function isInText(target: EventTarget): boolean {

@@ -1,10 +1,14 @@
-/** What this teacher has, apart from every game, and which real lock was chosen for which lock of a game. */
+/** What this teacher has, apart from every game, and which real thing was chosen for which part of a game. */
+import type { Given } from '../../src/kit/fit/index.ts';
+import { emptyKit, type Kit } from '../../src/kit/model.ts';
 
-import type { NodeId } from '../../src/game/model.ts';
-import { emptyKit, type ItemId, type Kit } from '../../src/kit/model.ts';
-
-/** For locks of one game, copy by copy; undefined: any that fits. */
-export type Pins = ReadonlyMap<NodeId, readonly (ItemId | undefined)[]>;
+/** What is chosen for one game: an item for each copy, null for a copy that any thing will do for. */
+export interface Pins {
+  /** By fastener, container or tool. */
+  readonly nodes: Given;
+  /** By container. */
+  readonly hasps: Given;
+}
 
 export interface Owned {
   readonly kit: Kit;
@@ -12,4 +16,5 @@ export interface Owned {
   readonly pins: ReadonlyMap<string, Pins>;
 }
 
+export const NO_PINS: Pins = { nodes: new Map(), hasps: new Map() };
 export const NOTHING_OWNED: Owned = { kit: emptyKit, pins: new Map() };

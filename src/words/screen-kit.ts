@@ -81,6 +81,7 @@ export const HAVE = {
   from: 'Take it from a game',
   fromHint:
     'What its teams need in locks, boxes and hiding places is added where it is more than what is here.',
+  notRead: (title: string) => `“${title}” could not be read, so nothing was taken from it.`,
   noGames: 'No game is kept here yet.',
   taken: (title: string) => `What “${title}” needs is in my kit now. Take away what you do not have.`,
   takenAlready: (title: string) => `All that “${title}” needs was in my kit already.`,

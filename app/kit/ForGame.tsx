@@ -1,0 +1,61 @@
+/** How the open game stands against my kit: what is short and what to do about it, and which real thing goes where. */
+import { lessonOf } from '../../src/game/defaults.ts';
+import { FOR_GAME, standing } from '../../src/words/kit-for-game.ts';
+import { verdictOf } from '../../src/words/verdict.ts';
+import { SentenceText } from '../shell/SentenceText.tsx';
+import { useAssessment } from '../store/assessment.ts';
+import { useGame } from '../store/game.ts';
+import { Count } from './Count.tsx';
+import { FittingTable } from './FittingTable.tsx';
+import { useFitting } from './fitting.ts';
+import { useKit } from './kit-state.ts';
+import { Shortages } from './Shortages.tsx';
+import './for-game.css';
+
+const MOST_TEAMS = 30;
+
+/** The lesson's own number of teams: the verdict goes by the same. */
+function Teams() {
+  const { game, readOnly } = useGame();
+  const { teams } = lessonOf(game);
+  return (
+    <span className="kit-teams">
+      {FOR_GAME.teams}
+      <Count
+        value={teams}
+        least={1}
+        most={Math.max(MOST_TEAMS, teams)}
+        names={{ fewer: FOR_GAME.fewerTeams, more: FOR_GAME.moreTeams, count: FOR_GAME.teams }}
+        disabled={readOnly}
+        write={(next, tag) =>
+          useKit
+            .getState()
+            .changeGame([{ type: 'setHead', fields: { lesson: { teams: next } } }], tag && 'lesson teams')
+        }
+      />
+    </span>
+  );
+}
+
+export function ForGame() {
+  const game = useGame((state) => state.game);
+  const assessment = useAssessment();
+  const fitting = useFitting();
+  const verdict = verdictOf(assessment, undefined);
+  if (game.nodes.size === 0) return <p className="kit-nothing quiet">{FOR_GAME.noGame}</p>;
+  return (
+    <div className="kit-game">
+      <div className="kit-standing">
+        <p className={fitting.missing > 0 ? 'kit-standing-short' : 'kit-standing-all'} role="status">
+          {standing(fitting)}
+        </p>
+        <p className="kit-verdict" role="status" data-verdict={verdict.tone}>
+          <SentenceText sentence={verdict.first.slice(0, 1)} />
+        </p>
+        <Teams />
+      </div>
+      <Shortages assessment={assessment} fitting={fitting} />
+      <FittingTable assessment={assessment} fitting={fitting} />
+    </div>
+  );
+}

@@ -1,0 +1,80 @@
+/** What is short, and what can be done about it: each a press, and one undo. */
+import { useId } from 'react';
+import type { Assessment } from '../../src/findings/assess.ts';
+import type { Fitting } from '../../src/kit/fit/index.ts';
+import { noted, type Remedy, type Shortage, shortagesOf } from '../../src/kit/remedies/index.ts';
+import { FOR_GAME } from '../../src/words/kit-for-game.ts';
+import { remedyLabel, remedySentence, shortageSentence } from '../../src/words/kit-remedies.ts';
+import { SentenceText } from '../shell/SentenceText.tsx';
+import { useGame } from '../store/game.ts';
+import { useKit } from './kit-state.ts';
+import { useRemedies } from './remedies.ts';
+import { changeKit } from './write.ts';
+
+function take(remedy: Remedy): void {
+  if (remedy.edits.length > 0) useKit.getState().changeGame(remedy.edits);
+  else changeKit((kit) => noted(kit, remedy));
+}
+
+export function Shortages({ assessment, fitting }: { assessment: Assessment; fitting: Fitting }) {
+  const id = useId();
+  const shortages = shortagesOf(fitting);
+  const remedies = useRemedies(assessment, fitting);
+  return (
+    <section className="kit-short" aria-labelledby={id}>
+      <h3 id={id}>{FOR_GAME.short}</h3>
+      {shortages.length === 0 && <p className="quiet">{FOR_GAME.nothingShort}</p>}
+      <ul>
+        {shortages.map((shortage, i) => (
+          <Short
+            key={`${shortage.part} ${shortage.node}`}
+            assessment={assessment}
+            shortage={shortage}
+            remedies={remedies[i]}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface ShortProps {
+  readonly assessment: Assessment;
+  readonly shortage: Shortage;
+  /** Undefined while they are being tried. */
+  readonly remedies: readonly Remedy[] | undefined;
+}
+
+function Short({ assessment: { game }, shortage, remedies }: ShortProps) {
+  const { items } = useKit(({ owned }) => owned.kit);
+  const readOnly = useGame((state) => state.readOnly);
+  return (
+    <li className="finding finding-look" aria-busy={remedies === undefined}>
+      <p>
+        <SentenceText sentence={shortageSentence(game, shortage)} />
+      </p>
+      {remedies === undefined && <p className="hint">{FOR_GAME.working}</p>}
+      {remedies?.length === 0 && <p className="hint">{FOR_GAME.noRemedy}</p>}
+      <ul className="kit-remedies">
+        {remedies?.map((remedy) => {
+          const label = remedyLabel(game, items, remedy);
+          return (
+            <li key={`${remedy.code} ${label}`}>
+              <button
+                type="button"
+                className="button"
+                disabled={readOnly && remedy.edits.length > 0}
+                onClick={() => take(remedy)}
+              >
+                {label}
+              </button>
+              <p className="hint">
+                <SentenceText sentence={remedySentence(game, remedy)} />
+              </p>
+            </li>
+          );
+        })}
+      </ul>
+    </li>
+  );
+}
