@@ -3,7 +3,8 @@
  * goes where is settled by the fit of the kit; here it is only asked what is to be called otherwise.
  *
  * Cost of a thing for an item, in whole numbers: 0 for the same name; else 1,000,000 + 1000 · (1 − likeness of the words), and for a colour that is not the same 400 more;
- * none: twice that. Things and items without a word in common are no pair, but for locks, whose colour is all that tells them apart.
+ * none: twice that. Things and items without a word in common are no pair, but for
+ * locks, whose colour is all that tells them apart, and for labels that are but a colour.
  */
 import { assign } from '../assignment.ts';
 import type { KitItem } from '../model.ts';
@@ -23,10 +24,13 @@ export interface Called<Id> {
 function costOf(name: string, { label, what }: KitItem): number | undefined {
   const own = normalisedName(name);
   if (own !== '' && own === normalisedName(label)) return 0;
-  const like = likeness(tellingWords(name), tellingWords(label));
-  if (like === 0 && what !== 'lock') return undefined;
+  const words = tellingWords(label);
+  const like = likeness(tellingWords(name), words);
   const [one] = coloursIn(name);
   const [other] = coloursIn(label);
+  // A label that is but a colour ('red') can be on anything.
+  const isMark = other !== undefined && words.size === 1;
+  if (like === 0 && what !== 'lock' && !isMark) return undefined;
   const differs = one !== undefined && other !== undefined && !isSameColour(one, other);
   return OTHER_NAME + Math.round(LIKENESS * (1 - like)) + (differs ? OTHER_COLOUR : 0);
 }

@@ -6,7 +6,9 @@ import { isLeftOut } from '../../engine/left-out.ts';
 import type { Assessment } from '../../findings/assess.ts';
 import type { Edit } from '../../game/edits/edit.ts';
 import type { Game, GameNode, NodeId } from '../../game/model.ts';
+import { type FitOptions, type Fitting, fitKit } from '../fit/index.ts';
 import type { Kit, KitItem, RoomPlace } from '../model.ts';
+import { type Shortage, shortagesOf } from '../remedies/index.ts';
 import { recolouredName } from './colours.ts';
 import { freePlaces, matchPlaces, namesake } from './match-places.ts';
 import { matchThings } from './match-things.ts';
@@ -64,7 +66,14 @@ export interface SpareLine extends LineBase, Spare {
   readonly sort: 'spare';
 }
 
-export type Line = PlaceLine | ThingLine | RereadLine | SpareLine;
+/** Something of the cupboard is short. What can be done about it is asked line by line (src/kit/remedies/), since each remedy is tried. */
+export interface ShortLine extends LineBase {
+  readonly sort: 'short';
+  /** As it is now; what was missing in the game as it came where it is no more. */
+  readonly shortage: Shortage;
+}
+
+export type Line = ShortLine | PlaceLine | ThingLine | RereadLine | SpareLine;
 
 export interface Plan {
   readonly lines: readonly Line[];
@@ -73,6 +82,8 @@ export interface Plan {
   /** Boxes, tools and key locks for which something of the same name is in the cupboard. */
   readonly thingsHere: readonly NodeId[];
   readonly renamer: Renamer;
+  /** Which lock goes where in the game as it is; undefined where the cupboard is empty. */
+  readonly fitting: Fitting | undefined;
 }
 
 export interface PlanInput {
@@ -81,6 +92,8 @@ export interface PlanInput {
   readonly current: Assessment;
   readonly kit: Kit;
   readonly choices: Choices;
+  /** What the teacher has fixed for the game. */
+  readonly pins?: Pick<FitOptions, 'pins' | 'haspPins'>;
 }
 
 const keyOf = (sort: Line['sort'], id: NodeId): LineKey => JSON.stringify([sort, id]);
@@ -266,7 +279,27 @@ function spareLines({ original, current, choices }: PlanInput): SpareLine[] {
   return lines;
 }
 
-/** Cost: an assessment for each box, lock and puzzle, twice; an assignment of places; the texts once for each new name. */
+const shortKey = ({ part, node }: Shortage): LineKey => JSON.stringify(['short', part, node]);
+
+function shortLines(
+  { original, current, kit, choices }: PlanInput,
+  fitting: Fitting | undefined,
+): ShortLine[] {
+  if (!fitting) return [];
+  const came = shortagesOf(fitKit(original.game, kit));
+  const now = new Map(shortagesOf(fitting).map((shortage) => [shortKey(shortage), shortage]));
+  const all = new Map([...came.map((shortage) => [shortKey(shortage), shortage] as const), ...now]);
+  return [...all]
+    .filter(([, { node }]) => current.game.nodes.has(node))
+    .map(([key, shortage]) => ({
+      sort: 'short',
+      key,
+      state: stateOf(key, !now.has(key), choices),
+      shortage,
+    }));
+}
+
+/** Cost: two fittings; an assessment for each box, lock and puzzle, twice; an assignment of places; the texts once for each new name. */
 export function planOf(input: PlanInput): Plan {
   const places = placeLines(input);
   const things = thingLines(input);
@@ -277,12 +310,21 @@ export function planOf(input: PlanInput): Plan {
   ]);
   const toRename = renamer(input.original.game, input.current.game, own);
   const placesOwn = new Set(places.lines.map(({ place }) => place));
+  const fitting =
+    input.kit.items.length === 0 ? undefined : fitKit(input.current.game, input.kit, input.pins);
   const rereads = rereadLines(input, plannedOf(places.lines, things.lines), toRename, placesOwn);
   return {
-    lines: [...places.lines, ...things.lines, ...rereads, ...spareLines(input)],
+    lines: [
+      ...shortLines(input, fitting),
+      ...places.lines,
+      ...things.lines,
+      ...rereads,
+      ...spareLines(input),
+    ],
     placesHere: places.here,
     thingsHere: things.here,
     renamer: toRename,
+    fitting,
   };
 }
 

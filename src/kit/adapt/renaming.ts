@@ -79,13 +79,13 @@ export function renamer(original: Game, current: Game, own: ReadonlySet<NodeId>)
       return why ? [{ spot, before, after: swapped(before, [renaming]), why }] : [];
     });
 
-  const rewordings = (id: NodeId, to: readonly Renaming[], back: Swap): Rewording[] =>
+  const rewordings = (id: NodeId, to: readonly Renaming[], back: Swap, loosely = false): Rewording[] =>
     spots.flatMap((spot) => {
       const before = textAt(current, spot);
       const from = original.nodes.get(id)?.name ?? back.from;
       const isUntouched = before === expected(spot);
       // By hand a name may have been changed here and not there.
-      const after = isUntouched ? withAll(spot, to) : swapped(before, [back, { from, to: back.to }]);
+      const after = isUntouched ? withAll(spot, to) : swapped(before, [back, { from, to: back.to }], loosely);
       if (after === before || whyWithheld(spot, { from, to: back.to })) return [];
       return [{ spot, before, after }];
     });
@@ -109,7 +109,9 @@ export function renamer(original: Game, current: Game, own: ReadonlySet<NodeId>)
     takeBack(id) {
       const now = current.nodes.get(id)?.name ?? '';
       const to = original.nodes.get(id)?.name ?? now;
-      return editsOf(id, to, rewordings(id, others(id), { from: now, to }));
+      // A name of several words was changed in any case, and one word may stand in its place.
+      const loosely = /[\s-]/u.test(to.trim());
+      return editsOf(id, to, rewordings(id, others(id), { from: now, to }, loosely));
     },
   };
 }

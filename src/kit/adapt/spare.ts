@@ -1,15 +1,15 @@
 /**
- * What can be left out, so that fewer boxes and locks are wanted: each tried on the game, together with what serves it alone, and offered only where the game can
+ * What can be left out, so that fewer boxes and locks are wanted: each tried on the game, together with what then leads nowhere, and offered only where the game can
  * still be won, every code stays right, and there is nothing new to be said of it. Cost: an assessment for each box, lock and puzzle.
  */
 
-import { isLeftOut } from '../../engine/left-out.ts';
 import type { Assessment } from '../../findings/assess.ts';
-import { type Game, type GameNode, type NodeId, parentOf } from '../../game/model.ts';
+import type { GameNode, NodeId } from '../../game/model.ts';
+import { leftOutWith } from '../../helps/leave-out.ts';
 import { adaptedUnremarked } from './sound.ts';
 
 export interface Spare {
-  /** What is left out, the one that it is about first, and then what serves it alone. */
+  /** What is left out, the one that it is about first, and then what would lead nowhere without it. */
   readonly nodes: readonly NodeId[];
   /** fun: there for the joy of opening; herring: leads nowhere on purpose; notNeeded: the prize is reached without it; shorter: a step less that the game can do without. */
   readonly why: 'fun' | 'herring' | 'notNeeded' | 'shorter';
@@ -21,31 +21,6 @@ export interface Spare {
 /** So many at most, of which so many that cost the game something that pupils must do. */
 const MOST = 8;
 const MOST_SHORTER = 3;
-
-/** The node and all whose links lead to nothing else, and which neither hold nor secure anything. */
-function withServants(game: Game, id: NodeId): readonly NodeId[] {
-  const out = new Set<NodeId>([id]);
-  const isOut = (one: NodeId) => {
-    const node = game.nodes.get(one);
-    // A box takes its locks with it.
-    return out.has(one) || isLeftOut(game, one) || (node?.kind === 'fastener' && out.has(node.on));
-  };
-  const holds = new Set([...game.nodes.values()].map(parentOf));
-  const targets = new Map<NodeId, NodeId[]>();
-  for (const { from, to } of game.links.values()) {
-    const list = targets.get(from);
-    if (list) list.push(to);
-    else targets.set(from, [to]);
-  }
-  let size = 0;
-  while (size !== out.size) {
-    size = out.size;
-    for (const [from, to] of targets) {
-      if (!holds.has(from) && !isOut(from) && to.every(isOut)) out.add(from);
-    }
-  }
-  return [...out];
-}
 
 function whyOf({ context, network, measures }: Assessment, node: GameNode): Spare['why'] {
   if (node.kind === 'fastener' && node.forFun === true) return 'fun';
@@ -59,8 +34,16 @@ function whyOf({ context, network, measures }: Assessment, node: GameNode): Spar
 const CANDIDATES: readonly GameNode['kind'][] = ['fastener', 'container', 'puzzle'];
 const ORDER: readonly Spare['why'][] = ['fun', 'herring', 'notNeeded', 'shorter'];
 
+const known = new WeakMap<Assessment, readonly Spare[]>();
+
 /** What costs least first: the fun, red herrings, what is not needed, and a few steps that are. Empty for a game that cannot be won. */
 export function sparesOf(assessment: Assessment): readonly Spare[] {
+  const found = known.get(assessment) ?? triedOn(assessment);
+  known.set(assessment, found);
+  return found;
+}
+
+function triedOn(assessment: Assessment): readonly Spare[] {
   const { game, network, measures, canBeWon } = assessment;
   if (!canBeWon) return [];
   const spares: Spare[] = [];
@@ -68,7 +51,9 @@ export function sparesOf(assessment: Assessment): readonly Spare[] {
   for (const id of network.ids) {
     const node = game.nodes.get(id);
     if (!node || !(CANDIDATES.includes(node.kind) || node.decoy === true)) continue;
-    const nodes = withServants(game, id);
+    const others = leftOutWith(assessment, id);
+    if (!others) continue;
+    const nodes = [id, ...others];
     const same = [...nodes].sort().join(' ');
     if (told.has(same)) continue;
     const after = adaptedUnremarked(assessment, [{ type: 'leaveOut', ids: nodes, leftOut: true }]);
