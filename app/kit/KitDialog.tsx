@@ -24,14 +24,19 @@ function isInText(target: EventTarget): boolean {
   );
 }
 
-function onKeys(event: React.KeyboardEvent): void {
-  if (isInText(event.target)) return;
-  const { undo, redo } = useKit.getState();
-  const pressed = (keys: string) => isPressed(keys, event.nativeEvent, isMac());
-  if (pressed('Mod+Z')) undo();
-  else if (pressed('Mod+Shift+Z') || pressed('Mod+Y')) redo();
-  else return;
-  event.preventDefault();
+/** On the whole page: what had the focus may be gone with what was undone. */
+function listenToKeys(): () => void {
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.defaultPrevented || (event.target && isInText(event.target))) return;
+    const { undo, redo } = useKit.getState();
+    const pressed = (keys: string) => isPressed(keys, event, isMac());
+    if (pressed('Mod+Z')) undo();
+    else if (pressed('Mod+Shift+Z') || pressed('Mod+Y')) redo();
+    else return;
+    event.preventDefault();
+  };
+  window.addEventListener('keydown', onKeyDown);
+  return () => window.removeEventListener('keydown', onKeyDown);
 }
 
 function UndoButtons() {
@@ -64,7 +69,9 @@ export default function KitDialog() {
     void startKit();
     const element = dialog.current;
     if (!element?.open) element?.showModal();
+    const stopKeys = listenToKeys();
     return () => {
+      stopKeys();
       element?.close();
       useKit.getState().leaveGame();
     };
@@ -81,7 +88,6 @@ export default function KitDialog() {
       className="kit"
       aria-labelledby={id}
       onCancel={(event) => event.target === event.currentTarget && closeKit()}
-      onKeyDown={onKeys}
       onBlur={() => useKit.getState().settle()}
     >
       <div className="kit-target">

@@ -1,5 +1,5 @@
 /** What is short, and what can be done about it: each a press, and one undo. */
-import { useId } from 'react';
+import { useId, useRef } from 'react';
 import type { Assessment } from '../../src/findings/assess.ts';
 import type { Fitting } from '../../src/kit/fit/index.ts';
 import { noted, type Remedy, type Shortage, shortagesOf } from '../../src/kit/remedies/index.ts';
@@ -19,10 +19,13 @@ function take(remedy: Remedy): void {
 export function Shortages({ assessment, fitting }: { assessment: Assessment; fitting: Fitting }) {
   const id = useId();
   const shortages = shortagesOf(fitting);
+  const heading = useRef<HTMLHeadingElement>(null);
   const remedies = useRemedies(assessment, fitting);
   return (
     <section className="kit-short" aria-labelledby={id}>
-      <h3 id={id}>{FOR_GAME.short}</h3>
+      <h3 id={id} ref={heading} tabIndex={-1}>
+        {FOR_GAME.short}
+      </h3>
       {shortages.length === 0 && <p className="quiet">{FOR_GAME.nothingShort}</p>}
       <ul>
         {shortages.map((shortage, i) => (
@@ -31,6 +34,7 @@ export function Shortages({ assessment, fitting }: { assessment: Assessment; fit
             assessment={assessment}
             shortage={shortage}
             remedies={remedies[i]}
+            onTaken={() => heading.current?.focus()}
           />
         ))}
       </ul>
@@ -43,9 +47,11 @@ interface ShortProps {
   readonly shortage: Shortage;
   /** Undefined while they are being tried. */
   readonly remedies: readonly Remedy[] | undefined;
+  /** The button goes with what was short. */
+  readonly onTaken: () => void;
 }
 
-function Short({ assessment: { game }, shortage, remedies }: ShortProps) {
+function Short({ assessment: { game }, shortage, remedies, onTaken }: ShortProps) {
   const { items } = useKit(({ owned }) => owned.kit);
   const readOnly = useGame((state) => state.readOnly);
   return (
@@ -64,7 +70,10 @@ function Short({ assessment: { game }, shortage, remedies }: ShortProps) {
                 type="button"
                 className="button"
                 disabled={readOnly && remedy.edits.length > 0}
-                onClick={() => take(remedy)}
+                onClick={() => {
+                  take(remedy);
+                  onTaken();
+                }}
               >
                 {label}
               </button>
