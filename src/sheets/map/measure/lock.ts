@@ -129,13 +129,14 @@ function plateLines(
     settingLines(facts, id, told, room, type).length;
   const width = isBeside ? room - beside : room;
   const { numbers, others } = tellingsByNumber(facts, id, told, width, type);
-  const minutes = notePieces(facts.minutes(id), facts.remarks(id), id, width, type, 'ink');
+  const isBackwards = isLeft && isBeside;
+  const minutes = notePieces(facts.minutes(id), facts.remarks(id), id, width, type, 'ink', isBackwards);
   const pieces = [
     ...statePieces(facts, id, width, type),
     ...minutes.map((piece, i) => (i === 0 ? { ...piece, before: 1.5 * type.gap } : piece)),
     ...numbers,
   ];
-  const set = isLeft && isBeside ? continuedBackwards : continuedWith;
+  const set = isBackwards ? continuedBackwards : continuedWith;
   const lines = set(settingLines(facts, id, told, width, type), pieces, width);
   const tellingLines = (some: readonly Told[]) => {
     const leftOut = others.filter((one) => !some.includes(one));

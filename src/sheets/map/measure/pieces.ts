@@ -138,7 +138,7 @@ export function textLines(text: string, width: number, style: TextStyle, look: L
   return wrap(text, width, style).map((part) => lineOf([textPiece(part, style, look)]));
 }
 
-/** '4 min ·', 'any 2 of 3': each no wider than the width. */
+/** '4 min ·', 'any 2 of 3': each no wider than the width. `backwards`: for a line that is set from its end, where the dot stands behind the later one. */
 export function notePieces(
   minutes: string | undefined,
   remarks: readonly string[],
@@ -146,11 +146,13 @@ export function notePieces(
   width: number,
   { note, gap }: Type,
   ink: Ink = 'second',
+  backwards = false,
 ): Piece[] {
   const all = minutes === undefined ? remarks : [minutes, ...remarks];
   return all.flatMap((text, i) => {
     const role = i === 0 && minutes !== undefined ? 'minutes' : 'note';
-    const dotted = i < all.length - 1 ? `${text} ·` : text;
+    const isDotted = backwards ? i > 0 : i < all.length - 1;
+    const dotted = isDotted ? `${text} ·` : text;
     return wrap(dotted, width, note).map((part) => textPiece(part, note, { role, ink, of }, gap));
   });
 }
