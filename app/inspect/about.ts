@@ -10,6 +10,8 @@ const ABOUT: ReadonlyMap<Finding['code'], Subject> = new Map([
   ['codeDisagrees', 'code'],
   ['sourcesDisagree', 'code'],
   ['parts', 'code'],
+  ['codeDoesNotFit', 'code'],
+  ['weakCode', 'code'],
   ['codeUnknown', 'code'],
   ['sameCode', 'code'],
 ]);

@@ -69,7 +69,7 @@ function Mends({ assessment, finding, main }: MendsProps) {
   };
   return proposals.map((proposal, i) => (
     <button
-      key={proposal.code}
+      key={JSON.stringify([proposal.code, proposal.values])}
       type="button"
       className={main && i === 0 ? 'button button-main' : 'button'}
       disabled={readOnly}

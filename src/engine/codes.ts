@@ -7,7 +7,7 @@
  * src/game/codes.ts normalises them, parts by the symbols of the lock's type.
  * Whether a game is solvable never depends on it. Cost: linear in links and symbols.
  */
-import { type FastenerType, fastenerType } from '../fasteners/index.ts';
+import { type FastenerType, fastenerType, type Misfit } from '../fasteners/index.ts';
 import { type WrittenCode, writtenCode } from '../game/codes.ts';
 import { type Game, type GameLink, KINDS, type LinkId, type NodeOf } from '../game/model.ts';
 import type { Index } from './measures.ts';
@@ -78,6 +78,13 @@ export interface FastenerCode {
   /** For each symbol of the code the sources that give this position, rightly or not. */
   readonly origins: readonly (readonly CodeSource[])[];
   readonly problems: readonly CodeProblem[];
+  /** Why the lock cannot be set to its code; it says nothing of whether the code is right. */
+  readonly misfits: readonly Misfit[];
+}
+
+/** Whether a lock that takes a code is known not to be able to show the one that it has. */
+export function isUnsettable({ state, misfits }: FastenerCode): boolean {
+  return state !== 'latch' && state !== 'key' && misfits.some(({ assumed }) => !assumed);
 }
 
 /** One for each fastener that is used, by index. The network is the game's own. */
@@ -122,7 +129,8 @@ function fastenerCode(
   const origins = symbols.map((_, i) =>
     sources.filter((source) => source.at === undefined || source.at.includes(i + 1)),
   );
-  const base = { node, code, said, symbols, written, sources, origins };
+  const misfits = type.misfits(symbols, fastener.hardware);
+  const base = { node, code, said, symbols, written, sources, origins, misfits };
   const { opensWith } = type;
   if (opensWith === 'nothing') return { ...base, state: 'latch', problems: [] };
   if (opensWith === 'key' || hasKey(network, node)) {

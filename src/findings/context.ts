@@ -1,7 +1,7 @@
 /** What the rules look at: the game and what the engine says of it, the costly parts only when a rule asks for them. */
 
 import { Blockages } from '../engine/blockage.ts';
-import { codesOf, type FastenerCode } from '../engine/codes.ts';
+import { codesOf, type FastenerCode, isUnsettable } from '../engine/codes.ts';
 import { type Guesses, guessesOf } from '../engine/guess/guess.ts';
 import { isLeftOut } from '../engine/left-out.ts';
 import { type Blockage, type Index, type Measures, measure } from '../engine/measures.ts';
@@ -35,7 +35,7 @@ export interface Context {
   /** The root of why a node is not reached; undefined when it is. */
   blockage(node: Index): Blockage | undefined;
   proofs(): EarliestProofs;
-  /** Unreached prizes that hang on a node: one at the root of what is never reached, or a lock whose code is wrong. */
+  /** Unreached prizes that hang on a node: one at the root of what is never reached, or a lock whose code is wrong or cannot be set. */
   prizesOn(node: Index): readonly Index[];
   /** 1 for each node that is still reached when this one never is. */
   without(node: Index): Uint8Array;
@@ -104,7 +104,7 @@ export function contextOf(game: Game, network: Network, measures: Measures, word
   const blame = lazily(() => {
     if (measures.solvable || network.prizes.length === 0) return new Map<Index, readonly Index[]>();
     const nodes = new Set(blockages().flatMap((blockage) => blockedNodes(network, blockage)));
-    for (const { node, state } of codes()) if (state === 'wrong') nodes.add(node);
+    for (const code of codes()) if (code.state === 'wrong' || isUnsettable(code)) nodes.add(code.node);
     const list = [...nodes];
     const prizes = prizesOn(network, measures.reached, list);
     return new Map(list.map((node, i) => [node, prizes[i] ?? []]));

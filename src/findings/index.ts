@@ -1,5 +1,6 @@
 /** The findings, in the order in which they are told. Adding one means adding a file and a line here. */
 import { codeDisagrees } from './code-disagrees.ts';
+import { codeDoesNotFit } from './code-does-not-fit.ts';
 import { codeUnknown } from './code-unknown.ts';
 import type { Context } from './context.ts';
 import type { Finding } from './finding.ts';
@@ -20,6 +21,7 @@ import { ring } from './ring.ts';
 import { sameCode } from './same-code.ts';
 import { sourcesDisagree } from './sources-disagree.ts';
 import { unknownType } from './unknown-type.ts';
+import { weakCode } from './weak-code.ts';
 
 export const RULES = [
   noPrize,
@@ -31,10 +33,12 @@ export const RULES = [
   codeDisagrees,
   sourcesDisagree,
   parts,
+  codeDoesNotFit,
   givenAway,
   handOver,
   sameCode,
   codeUnknown,
+  weakCode,
   leadsNowhere,
   unknownType,
   neverReached,

@@ -2,6 +2,7 @@
  * A change that settles something: a code, values for its sentence, and the edits, applied and undone as one.
  * A fix, a remedy, a suggestion and an adaptation are all of this form.
  */
+import type { LockType } from '../fasteners/index.ts';
 import type { Edit } from '../game/edits/edit.ts';
 import type { NodeId } from '../game/model.ts';
 
@@ -13,6 +14,10 @@ export interface ProposalValues {
   readonly putInHand: { readonly thing: NodeId };
   /** Set the code of a fastener to what its links give. */
   readonly setCode: { readonly fastener: NodeId; readonly code: string };
+  /** A new code for a fastener, set on it and given by all that gave the old one. */
+  readonly newCode: { readonly fastener: NodeId; readonly code: string; readonly sources: readonly NodeId[] };
+  /** Another type of fastener for the same code. */
+  readonly otherType: { readonly fastener: NodeId; readonly type: LockType };
   /** Set the answer of a puzzle or clue to what the fastener wants. */
   readonly setAnswer: { readonly source: NodeId; readonly answer: string };
   /** Ask for as many as there are. */

@@ -27,8 +27,9 @@ function settles(before: Assessment, finding: Finding, proposal: Proposal): bool
   return [...stopping(after)].every((other) => stopsBefore.has(other));
 }
 
-/** One box and one hiding place to put a thing in are enough; a further proposal does something else. */
+/** One box and one hiding place to put a thing in are enough; of new codes there may be several; else a further proposal does something else. */
 function wayOf(game: Game, proposal: Proposal): string {
+  if (proposal.code === 'newCode') return `${proposal.code} ${proposal.values.code}`;
   if (proposal.code !== 'putIn') return proposal.code;
   return `${proposal.code} ${game.nodes.get(proposal.values.holder)?.kind}`;
 }

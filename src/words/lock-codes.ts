@@ -79,24 +79,34 @@ function follows(before: string, after: string): boolean {
   return /^[A-Z]{2}$/u.test(before + after) && after.charCodeAt(0) === before.charCodeAt(0) + 1;
 }
 
-/** "Wheel 2 has no Q: it shows A, C and E.", "A number lock usually has no A: its wheels show 0 to 9." */
-export function misfitText(misfit: Misfit, type: string | undefined): string {
+/** "wheel 2 has no Q (it shows A, C and E)", "a number lock usually shows 0 to 9, and position 2 is K" */
+export function misfitClause(misfit: Misfit, type: string | undefined): string {
   if (misfit.misfit === 'length') {
     const { wanted, got, assumed } = misfit;
     if (assumed)
-      return `A ${lockName(type)} usually takes ${symbolCount(type, wanted)}, and the code has ${got}.`;
-    return `The lock has ${count(wanted, 'wheel')}, and the code has ${symbolCount(type, got)}.`;
+      return `a ${lockName(type)} usually takes ${symbolCount(type, wanted)}, and the code has ${got}`;
+    return `the lock has ${count(wanted, 'wheel')}, and the code has ${symbolCount(type, got)}`;
   }
   const { position, symbol, wheel, assumed } = misfit;
-  if (type === 'direction') return `Move ${position}, ${symbol}, is not up, down, left or right.`;
+  if (type === 'direction') return `move ${position}, ${symbol}, is not up, down, left or right`;
   if (type === 'dial') {
-    const whose = assumed ? 'A dial usually goes' : 'The dial goes';
-    return `${whose} from ${wheel[0]} to ${wheel.at(-1)}: number ${position}, ${symbol}, is not on it.`;
+    const dial = assumed ? 'a dial usually' : 'the dial';
+    return `${dial} goes from ${wheel[0]} to ${wheel.at(-1)}, and number ${position} is ${symbol}`;
   }
-  if (assumed) {
-    return `The wheels of a ${lockName(type)} usually show ${shownText(wheel)}: ${symbol} at position ${position} is not among them.`;
-  }
-  return `Wheel ${position} has no ${symbol}: it shows ${shownText(wheel)}.`;
+  if (assumed)
+    return `a ${lockName(type)} usually shows ${shownText(wheel)}, and position ${position} is ${symbol}`;
+  return `wheel ${position} has no ${symbol} (it shows ${shownText(wheel)})`;
+}
+
+/** So many reasons are told. */
+const TOLD = 2;
+
+/** Why a lock cannot show a code: "wheel 2 has no Q (it shows A, C and E)", with at most one more and the rest counted. */
+export function misfitsClause(misfits: readonly Misfit[], type: string | undefined): string {
+  const told = misfits.slice(0, misfits.length <= TOLD + 1 ? misfits.length : TOLD);
+  const clauses = told.map((misfit) => misfitClause(misfit, type));
+  const rest = misfits.length - told.length;
+  return rest > 0 ? `${clauses.join(', ')} and ${rest} more do not fit` : list(clauses);
 }
 
 /** What a lock whose wheels are known shows: "wheel 1: A to F, wheel 2: S and T". */

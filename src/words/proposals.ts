@@ -1,6 +1,7 @@
 /** What a proposal does to the game: the words on its button. */
 import type { Proposal } from '../findings/proposal.ts';
 import type { Game } from '../game/model.ts';
+import { lockName } from './kinds.ts';
 import { sayer, sentence } from './say.ts';
 import { plain, type Sentence } from './sentence.ts';
 
@@ -17,6 +18,18 @@ function label(game: Game, proposal: Proposal): Sentence {
       return ['Give it out at the start'];
     case 'setCode':
       return [`Set the lock to ${proposal.values.code}`];
+    case 'newCode': {
+      const { code, sources } = proposal.values;
+      return sources.length === 0
+        ? [`Set the lock to ${code}`]
+        : sentence(
+            `Set the lock to ${code}, and let `,
+            say.names(sources),
+            sources.length === 1 ? ' give it' : ' give their part of it',
+          );
+    }
+    case 'otherType':
+      return [`Make it a ${lockName(proposal.values.type)}`];
     case 'setAnswer':
       return sentence('Let ', say.name(proposal.values.source), ` give ${proposal.values.answer}`);
     case 'lowerNeed':

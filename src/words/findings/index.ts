@@ -7,6 +7,7 @@ import { noOtherWay } from './abilities.ts';
 import { needTooLarge, neverReached, nothingOpens, prizeOutOfReach, ring } from './blocked.ts';
 import { codeDisagrees, codeUnknown, parts, sameCode, sourcesDisagree, unknownType } from './codes.ts';
 import { moreTeamsThanPupils, noMinutes } from './lesson.ts';
+import { codeDoesNotFit, weakCode } from './lock-codes.ts';
 import { givenAway, handOver, leadsNowhere, noPrize, prizeGivenAway } from './surplus.ts';
 import type { Told } from './told.ts';
 
@@ -28,6 +29,10 @@ function tell(finding: Finding, say: Say): Told {
       return codeDisagrees(finding, say);
     case 'sourcesDisagree':
       return sourcesDisagree(finding, say);
+    case 'codeDoesNotFit':
+      return codeDoesNotFit(finding, say);
+    case 'weakCode':
+      return weakCode(finding, say);
     case 'parts':
       return parts(finding, say);
     case 'givenAway':

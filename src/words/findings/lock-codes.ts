@@ -1,0 +1,34 @@
+/** Findings about what a lock can be set to, and what is tried first on it. */
+import type { WeakReason } from '../../fasteners/index.ts';
+import type { FindingWith } from '../../findings/finding.ts';
+import { misfitsClause } from '../lock-codes.ts';
+import { capital, type Say, sentence } from '../say.ts';
+import { soPrizes, type Told } from './told.ts';
+
+export function codeDoesNotFit({ values }: FindingWith<'codeDoesNotFit'>, say: Say): Told {
+  const { fastener, code, type, misfits, prizes } = values;
+  const isKnown = misfits.some(({ assumed }) => !assumed);
+  const why = `: ${misfitsClause(misfits, type)}.`;
+  return {
+    is: capital(
+      sentence(say.name(fastener), isKnown ? ' cannot be set to ' : ' is to be set to ', { code }, why),
+    ),
+    so: isKnown ? soPrizes(say, prizes) : ['See whether yours can be set so.'],
+  };
+}
+
+const WHY: Readonly<Record<WeakReason, string>> = {
+  factorySetting: 'as such locks come from the shop',
+  allAlike: 'the same at every position',
+  run: 'each the next of the one before',
+  year: 'a year of our time',
+  repeated: 'the same part over again',
+};
+
+export function weakCode({ values }: FindingWith<'weakCode'>, say: Say): Told {
+  const { fastener, code, reason } = values;
+  return {
+    is: capital(sentence(say.name(fastener), ' is set to ', { code }, `, ${WHY[reason]}.`)),
+    so: ['Such a code is tried before others.'],
+  };
+}
