@@ -70,7 +70,8 @@ export function* drawnCodes(
   for (let draw = 0; draw < DRAWS; draw++) {
     const symbols = type.draw(pick, length, lock.hardware);
     const code = normaliseCode(type.write(symbols));
-    if (symbols.length === 0 || seen.has(code) || type.weak(symbols, { hardware: lock.hardware }) !== undefined) continue;
+    const isWeak = type.weak(symbols, { hardware: lock.hardware }) !== undefined;
+    if (symbols.length === 0 || seen.has(code) || isWeak) continue;
     seen.add(code);
     yield symbols;
   }
