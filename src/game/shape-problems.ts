@@ -44,7 +44,8 @@ export function whereIs(raw: JsonObject, path: Path): Where {
   };
 }
 
-function foundAt(raw: JsonObject, path: readonly PropertyKey[]): Found {
+/** What stands at a path. */
+export function foundAt(raw: JsonObject, path: readonly PropertyKey[]): Found {
   const at = lookUp(raw, path);
   if (!at || at.value === undefined) return { is: 'missing' };
   const { value } = at;
@@ -67,7 +68,8 @@ const EXPECTED_TYPES: ReadonlyMap<string, Expected> = new Map<string, Expected>(
   ['never', { is: 'nothing' }],
 ]);
 
-function expectedBy(issue: Issue): Expected {
+/** What the schema wanted. */
+export function expectedBy(issue: Issue): Expected {
   switch (issue.code) {
     case 'invalid_type':
       return EXPECTED_TYPES.get(issue.expected) ?? { is: 'object' };

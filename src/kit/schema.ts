@@ -11,7 +11,7 @@ export const KIT_VERSION = 1;
 /** More than any school has of one thing: whatever is above is a slip. */
 export const MAX_COUNT = 1000;
 /** In millimetres; more than any padlock has. */
-const MAX_MM = 1000;
+export const MAX_MM = 1000;
 
 const id = z.string().check(z.minLength(1));
 const text = z.exactOptional(z.string());
@@ -85,6 +85,7 @@ export const roomPlace = z.looseObject({
   order: z.exactOptional(z.number().check(z.gte(-1_000_000), z.lte(1_000_000))),
   /** Nothing is ever hidden there. */
   offLimits: z.exactOptional(z.boolean()),
+  note: text,
 });
 
 const provenance = { format: z.literal(KIT_FORMAT), version: z.literal(KIT_VERSION) };

@@ -8,7 +8,7 @@ import { kindName, withArticle } from './kinds.ts';
 const LONGEST = 60;
 
 /** Text from the file, on one line and not longer than a line. */
-function brief(text: string): string {
+export function brief(text: string): string {
   const line = text.slice(0, 4 * LONGEST).replace(/[\s\p{Cc}]+/gu, ' ');
   const signs = Array.from(line);
   return signs.length > LONGEST || text.length > line.length + LONGEST
@@ -16,7 +16,7 @@ function brief(text: string): string {
     : line;
 }
 
-function quoted(text: string): string {
+export function quoted(text: string): string {
   return `“${brief(text)}”`;
 }
 
@@ -28,7 +28,7 @@ function lowered(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
-function listed(items: readonly string[], last: 'and' | 'or'): string {
+export function listed(items: readonly string[], last: 'and' | 'or'): string {
   return items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 }
 
@@ -57,7 +57,7 @@ function the({ kind, name }: Named): string {
   return `the ${kindName(kind)} ${quoted(name)}`;
 }
 
-function expectedWords(expected: Expected): string {
+export function expectedWords(expected: Expected): string {
   switch (expected.is) {
     case 'text':
       return 'text';
@@ -94,7 +94,7 @@ function expectedWords(expected: Expected): string {
 }
 
 /** A text where a number belongs may look just like it. */
-function foundWords(found: Found, expected: Expected): string {
+export function foundWords(found: Found, expected: Expected): string {
   const isNumber =
     expected.is === 'number' ||
     expected.is === 'wholeNumber' ||
