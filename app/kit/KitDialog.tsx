@@ -3,6 +3,8 @@ import { useEffect, useId, useRef } from 'react';
 import { KIT } from '../../src/words/screen-kit.ts';
 import { isMac, isPressed } from '../commands/keyboard.ts';
 import { Sign } from '../shell/signs.tsx';
+import { FilesMenu } from './FilesMenu.tsx';
+import { FileTarget } from './FileTarget.tsx';
 import { ForGame } from './ForGame.tsx';
 import { Have } from './Have.tsx';
 import { KitNewsLine } from './KitNewsLine.tsx';
@@ -90,7 +92,7 @@ export default function KitDialog() {
       onCancel={(event) => event.target === event.currentTarget && closeKit()}
       onBlur={() => useKit.getState().settle()}
     >
-      <div className="kit-target">
+      <FileTarget>
         <header className="kit-head">
           <h2 id={id}>{KIT.title}</h2>
           <Tabs
@@ -102,6 +104,7 @@ export default function KitDialog() {
           />
           <StoredState />
           <UndoButtons />
+          <FilesMenu />
           <button type="button" className="button" onClick={closeKit}>
             {KIT.close}
           </button>
@@ -110,7 +113,7 @@ export default function KitDialog() {
         <div className="kit-page" role="tabpanel" aria-label={KIT.page[page]} aria-busy={!ready}>
           {ready && <Shown />}
         </div>
-      </div>
+      </FileTarget>
     </dialog>
   );
 }

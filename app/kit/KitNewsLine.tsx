@@ -14,6 +14,11 @@ export function KitNewsLine() {
               <p key={line}>{line}</p>
             ))}
           </div>
+          {news.act && (
+            <button type="button" className="button" onClick={news.act.run}>
+              {news.act.label}
+            </button>
+          )}
           <button
             type="button"
             className="kit-icon"

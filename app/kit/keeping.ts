@@ -1,9 +1,12 @@
 /** Keeps my kit in the browser: every change is stored, and every window shows the last one. */
-import { KIT_DAMAGED } from '../../src/words/screen-kit.ts';
+import { readKit } from '../../src/kit/read.ts';
+import { writeKit } from '../../src/kit/write.ts';
+import { KIT, KIT_DAMAGED, KIT_FILES } from '../../src/words/screen-kit.ts';
+import { download } from '../keep/download.ts';
 import { troubleOf } from '../keep/keeping.ts';
+import { freshId } from '../store/ids.ts';
 import { type Cupboard, openCupboard, passingCupboard, type Stored } from './database.ts';
 import { useKit } from './kit-state.ts';
-import { kitOf, textOf } from './kit-text.ts';
 import { NOTHING_OWNED, type Owned } from './owned.ts';
 import { readPins, writePins } from './pins.ts';
 
@@ -20,8 +23,8 @@ let receiving = false;
 
 function ownedOf({ kit, pins }: Stored): Owned | undefined {
   if (kit === undefined) return NOTHING_OWNED;
-  const read = kitOf(kit);
-  return read && { kit: read, pins: readPins(pins) };
+  const reading = typeof kit === 'string' ? readKit(kit, { newId: freshId }) : undefined;
+  return reading?.ok ? { kit: reading.kit, pins: readPins(pins) } : undefined;
 }
 
 /** The request to the browser is made before the first await. */
@@ -30,7 +33,7 @@ async function flush(): Promise<void> {
   const { stored, owned } = useKit.getState();
   if (stored) return;
   try {
-    await cupboard.write({ kit: textOf(owned.kit), pins: writePins(owned.pins) });
+    await cupboard.write({ kit: writeKit(owned.kit), pins: writePins(owned.pins) });
   } catch (error) {
     if (!(error instanceof DOMException)) throw error;
     useKit.setState({ storage: troubleOf(error) });
@@ -49,7 +52,7 @@ function flushLater(): void {
   timer = setTimeout(flush, REST);
 }
 
-const allOf = ({ kit, pins }: Owned) => JSON.stringify([textOf(kit), writePins(pins)]);
+const allOf = ({ kit, pins }: Owned) => JSON.stringify([writeKit(kit), writePins(pins)]);
 
 /** What another window has stored. What this one has not stored yet is the later change, and stays. */
 async function readAgain(): Promise<void> {
@@ -64,6 +67,9 @@ async function readAgain(): Promise<void> {
     receiving = false;
   }
 }
+
+/** What was kept, as it is. */
+const asText = (kept: unknown) => (typeof kept === 'string' ? kept : JSON.stringify(kept));
 
 function watchPage(): void {
   const now = () => void flush();
@@ -84,7 +90,10 @@ async function start(): Promise<void> {
   if (owned) useKit.setState({ owned });
   else {
     await cupboard.putBy(held.kit);
-    useKit.getState().tell({ lines: [KIT_DAMAGED], trouble: true });
+    const saveRaw = () => download(KIT_FILES.damaged, new Blob([asText(held.kit)], { type: 'text/plain' }));
+    useKit
+      .getState()
+      .tell({ lines: [KIT_DAMAGED], trouble: true, act: { label: KIT.saveRaw, run: saveRaw } });
   }
   useKit.setState({ ready: true, storage: cupboard.lasts ? 'kept' : 'refused' });
   useKit.subscribe((now, before) => {

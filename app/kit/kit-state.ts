@@ -23,6 +23,8 @@ type Deed =
 export interface KitNews {
   readonly lines: readonly string[];
   readonly trouble: boolean;
+  /** What can be done about it. */
+  readonly act?: { readonly label: string; readonly run: () => void };
 }
 
 export interface KitState {

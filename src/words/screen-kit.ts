@@ -20,6 +20,18 @@ export const KIT = {
   saveAll: 'Save everything (JSON)',
   saveItems: 'Save what I have (CSV)',
   savePlaces: 'Save my room (CSV)',
+  added: (file: string, things: number, places: number) => {
+    const parts = [
+      ...(things > 0 ? [count(things, 'thing')] : []),
+      ...(places > 0 ? [count(places, 'hiding place')] : []),
+    ];
+    if (parts.length === 0) return `All that is in “${file}” was here already.`;
+    return `Added from “${file}”: ${list(parts)}. What was here stays.`;
+  },
+  onlyFile: 'Keep only what is in the file',
+  replaced: (file: string) => `What is here is what “${file}” says. Undo brings the rest back.`,
+  notTaken: (file: string) => `“${file}” was not taken.`,
+  saveRaw: 'Save what is there',
   here: 'Let go to add what is in the file. What is here stays.',
   dismiss: 'Close the message',
 };
@@ -37,7 +49,12 @@ export const KIT_DAMAGED =
   'What the browser kept of my kit cannot be read. It is put by and nothing is written over it. The games are not affected.';
 
 /** The file names of what is saved. */
-export const KIT_FILES = { all: 'my-kit.json', items: 'my-kit.csv', places: 'my-room.csv' };
+export const KIT_FILES = {
+  all: 'my-kit.json',
+  items: 'my-kit.csv',
+  places: 'my-room.csv',
+  damaged: 'my-kit-damaged.txt',
+};
 
 export const HAVE = {
   add: 'Tap what you have',
