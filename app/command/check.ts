@@ -1,5 +1,6 @@
 /**
- * Says of each game file whether it can be won: npm run -s check -- [--json] FILE…
+ * Says of each game file whether it can be won: npm run -s check -- [--json] [--kit FILE] FILE…
+ * With --kit it also says which lock of that kit goes where, and what is short.
  * With --help it says how it is called. Exit code 0: all can be won and nothing stops them; 1: something stops a game; 2: a file could not be read or worked out (the reason is on the
  * error stream, the other files are reported all the same).
  */
@@ -13,6 +14,12 @@ import type { Level } from '../../src/findings/finding.ts';
 import { timedFindings } from '../../src/findings/timed/index.ts';
 import type { Game, NodeId } from '../../src/game/model.ts';
 import { readGame } from '../../src/game/read.ts';
+import { fitKit } from '../../src/kit/fit/index.ts';
+import type { Kit } from '../../src/kit/model.ts';
+import { readKit } from '../../src/kit/read.ts';
+import { type KitReport, kitReport } from '../../src/kit/report.ts';
+import { kitNoteText, kitProblemLines } from '../../src/words/kit-problems.ts';
+import { fittingLines } from '../../src/words/kit-report.ts';
 import { noteText, problemLines } from '../../src/words/problems.ts';
 import {
   CHECK_USAGE,
@@ -27,6 +34,7 @@ import { loadWordList } from './word-list.ts';
 
 interface FileReport extends Report {
   readonly file: string;
+  readonly kit?: KitReport;
   readonly findings: readonly {
     readonly code: string;
     readonly level: Level;
@@ -50,14 +58,33 @@ function complain(file: string, lines: readonly string[]) {
 }
 
 /** Undefined when it cannot be read; then the error stream says why. */
-function open(file: string): Game | undefined {
-  let text: string;
+function textOf(file: string): string | undefined {
   try {
-    text = readFileSync(file, 'utf8');
+    return readFileSync(file, 'utf8');
   } catch (error) {
     complain(file, [openProblem(systemCode(error))]);
     return undefined;
   }
+}
+
+/** The same. */
+function openKit(file: string): Kit | undefined {
+  const text = textOf(file);
+  if (text === undefined) return undefined;
+  let ids = 0;
+  const result = readKit(text, { newId: () => `new ${++ids}` });
+  if (!result.ok) {
+    complain(file, kitProblemLines(result.problems, result.more));
+    return undefined;
+  }
+  complain(file, result.notes.map(kitNoteText));
+  return result.kit;
+}
+
+/** The same. */
+function open(file: string): Game | undefined {
+  const text = textOf(file);
+  if (text === undefined) return undefined;
   // Nothing is stored, so that a game without an id of its own needs none.
   const result = readGame(text, { newId: () => file });
   if (!result.ok) {
@@ -69,16 +96,17 @@ function open(file: string): Game | undefined {
 }
 
 /** Undefined when it cannot be worked out; one file must not cost the answers to the others. */
-function tryCheck(file: string, game: Game): Checked | undefined {
+function tryCheck(file: string, game: Game, kit: Kit | undefined): Checked | undefined {
   try {
-    return check(file, game);
+    return check(file, game, kit);
   } catch (error) {
     complain(file, [checkProblem(error instanceof Error ? error.message : String(error))]);
     return undefined;
   }
 }
 
-function check(file: string, game: Game): Checked {
+function check(file: string, game: Game, kit: Kit | undefined): Checked {
+  const fitting = kit && fitKit(game, kit);
   const assessment = assess(game, hasWordLock(game) ? loadWordList() : undefined);
   const { network, measures, canBeWon } = assessment;
   const fewest = measures.solvable ? fewestSteps(network, measures) : undefined;
@@ -91,30 +119,48 @@ function check(file: string, game: Game): Checked {
     report: {
       file,
       ...reportFrom(game, network, measures, fewest, figures),
+      ...(fitting && { kit: kitReport(fitting) }),
       findings: told.map(({ finding: { code, level, nodes }, message }) => ({ code, level, nodes, message })),
     },
-    lines: reportLines(file, assessment, fewest, timed),
+    lines: [...reportLines(file, assessment, fewest, timed), ...(fitting ? fittingLines(game, fitting) : [])],
     canBeWon,
   };
 }
 
 const HELP: ReadonlySet<string> = new Set(['--help', '-h']);
 
+interface Asked {
+  readonly options: readonly string[];
+  readonly files: readonly string[];
+  /** The kit's file; '' where none is named after --kit. */
+  readonly kit: string | undefined;
+}
+
+function asked(args: readonly string[]): Asked {
+  const at = args.indexOf('--kit');
+  const rest = at < 0 ? args : [...args.slice(0, at), ...args.slice(at + 2)];
+  return {
+    options: rest.filter((arg) => arg.startsWith('-')),
+    files: rest.filter((arg) => !arg.startsWith('-')),
+    kit: at < 0 ? undefined : (args[at + 1] ?? ''),
+  };
+}
+
 function run(args: readonly string[]): number {
-  const options = args.filter((arg) => arg.startsWith('-'));
-  const files = args.filter((arg) => !arg.startsWith('-'));
+  const { options, files, kit: kitFile } = asked(args);
   if (options.some((option) => HELP.has(option))) {
     console.log(CHECK_USAGE);
     return 0;
   }
   const unknown = options.find((option) => option !== '--json');
-  if (unknown !== undefined || files.length === 0) {
+  if (unknown !== undefined || files.length === 0 || kitFile === '') {
     if (unknown !== undefined) console.error(unknownOption(unknown));
     console.error(CHECK_USAGE);
     return 2;
   }
+  const kit = kitFile === undefined ? undefined : openKit(kitFile);
   const games = files.map((file) => ({ file, game: open(file) }));
-  const checked = games.flatMap(({ file, game }) => (game && tryCheck(file, game)) ?? []);
+  const checked = games.flatMap(({ file, game }) => (game && tryCheck(file, game, kit)) ?? []);
   if (options.includes('--json')) {
     console.log(
       JSON.stringify(
@@ -126,7 +172,7 @@ function run(args: readonly string[]): number {
   } else if (checked.length > 0) {
     console.log(checked.map(({ lines }) => lines.join('\n')).join('\n\n'));
   }
-  if (checked.length < files.length) return 2;
+  if (checked.length < files.length || (kitFile !== undefined && !kit)) return 2;
   return checked.every(({ canBeWon }) => canBeWon) ? 0 : 1;
 }
 

@@ -33,10 +33,11 @@ export function shortageSentence(game: Game, shortage: Shortage): Sentence {
 }
 
 /** Before all of them. */
-export function shortSummary(missing: number): string {
+export function shortSummary(missing: number, teams: number): string {
+  const who = count(teams, 'team');
   return missing === 0
-    ? 'All that this game needs is there.'
-    : `${count(missing, 'thing is', 'things are')} missing.`;
+    ? `The kit has all that this game needs for ${who}.`
+    : `For ${who} the kit lacks ${count(missing, 'thing')}.`;
 }
 
 /** "word lock, 4 wheels", "word lock, 4 wheels, “red”": label and kind, so that it is found. */

@@ -3,7 +3,7 @@
  * sound as before and lacks less. The order, and of each rank what was tried first:
  *   0 another lock with the code as it is    1 sharing that costs less than CHEAP minutes    2 another lock with another code
  *   3 the teacher in place of the lock       4 left out today                                5 sharing that costs more    6 to buy
- * Another lock: those first of which there are enough for all copies, then those that need least of what they can do.
+ * Another lock: only one of which there are enough for all copies; first those that need least of what they can do, and with a new code those that leave it as long as it was.
  * Cost: an assessment and a fitting for each attempt, counted; a simulation of 200 lessons for sharing. Asked when a shortage is looked at.
  */
 import { fastenerType } from '../../fasteners/index.ts';
@@ -50,6 +50,8 @@ const MOST_OF_A_CODE: Readonly<Record<RemedyCode, number>> = {
 /** Locks of the cupboard that are tried for one that is short. */
 const LOCKS_TRIED = 8;
 
+/** Another lock on the fastener, which is then no longer short. */
+const CHANGES_LOCK: ReadonlySet<RemedyCode> = new Set<RemedyCode>(['otherLock', 'otherCode', 'codeForKey']);
 const WITH_FREE_BOX: ReadonlySet<string> = new Set(['givenAway']);
 
 function* attempts(
@@ -66,12 +68,8 @@ function* attempts(
     shortage.part === 'lock' ? needs.locks.find(({ node }) => node.id === shortage.node) : undefined;
   if (need) {
     const symbols = symbolsFor(game, need);
-    const isEnough = (free: number) => (free >= need.copies ? 0 : 1);
     const locks = freeLocks(kit, fitting)
-      .sort(
-        (a, b) =>
-          isEnough(a.free) - isEnough(b.free) || lockWaste(a.item, symbols) - lockWaste(b.item, symbols),
-      )
+      .sort((a, b) => lockWaste(a.item, symbols) - lockWaste(b.item, symbols))
       .slice(0, LOCKS_TRIED);
     for (const { item } of locks) {
       const as = otherLock(game, need, item);
@@ -169,6 +167,8 @@ export function remediesFor(
         remedy.code === 'leaveOut' && isStillShut(assessment, remedy) ? WITH_FREE_BOX : undefined;
       const trial = tried(assessment, kit, fitting, remedy, allowed);
       if (!trial) continue;
+      // With too few of the other lock as well, its code would be changed for nothing.
+      if (CHANGES_LOCK.has(remedy.code) && trial.fitting.short.has(shortage.node)) continue;
       if (remedy.code === 'share') {
         const minutes = minutesMore(assessment, trial.after);
         offered = { ...remedy, values: { ...remedy.values, minutes } };
