@@ -53,7 +53,7 @@ function symbolName(type: string | undefined): string {
 }
 
 /** "4 letters" */
-export function symbolCount(type: string | undefined, n: number): string {
+function symbolCount(type: string | undefined, n: number): string {
   return count(n, symbolName(type));
 }
 
@@ -80,7 +80,7 @@ function follows(before: string, after: string): boolean {
 }
 
 /** "wheel 2 has no Q (it shows A, C and E)", "a number lock usually shows 0 to 9, and position 2 is K" */
-export function misfitClause(misfit: Misfit, type: string | undefined): string {
+function misfitClause(misfit: Misfit, type: string | undefined): string {
   if (misfit.misfit === 'length') {
     const { wanted, got, assumed } = misfit;
     if (assumed)
@@ -107,12 +107,4 @@ export function misfitsClause(misfits: readonly Misfit[], type: string | undefin
   const clauses = told.map((misfit) => misfitClause(misfit, type));
   const rest = misfits.length - told.length;
   return rest > 0 ? `${clauses.join(', ')} and ${rest} more do not fit` : list(clauses);
-}
-
-/** What a lock whose wheels are known shows: "wheel 1: A to F, wheel 2: S and T". */
-export function wheelsText(wheels: readonly (readonly string[])[]): string {
-  const [first] = wheels;
-  const alike = first !== undefined && wheels.every((wheel) => shownText(wheel) === shownText(first));
-  if (alike && wheels.length > 1) return `each wheel: ${shownText(first)}`;
-  return wheels.map((wheel, i) => `wheel ${i + 1}: ${shownText(wheel)}`).join(', ');
 }

@@ -1,12 +1,14 @@
 /** Codes of all locks, drawn: a row for each lock. */
+import { FASTENER_TYPES, isKnownType, type LockType } from '../../fasteners/index.ts';
 import type { Assessment } from '../../findings/assess.ts';
 import { lessonOf } from '../../game/defaults.ts';
 import { directionCodes } from '../../map/code.ts';
 import { LOCK_STATES } from '../../words/canvas.ts';
 import { anyOf, COLUMNS, INTRO, NO_LOCKS, openerTold, shared, whereText } from '../../words/lists.ts';
+import { lockSettingsTold, SETTING_LOCKS } from '../../words/lock-types.ts';
 import { sayer } from '../../words/say.ts';
 import { copiesOf } from '../copies.ts';
-import type { Row, Strip } from '../flow.ts';
+import type { Row, Section, Strip } from '../flow.ts';
 import { type LockEntry, lockEntries, type Opener } from '../locks.ts';
 import { TICK } from '../marks.ts';
 import { prose } from '../prose.ts';
@@ -56,8 +58,39 @@ export function codesPage(frame: ListFrame): ListContent {
   return {
     name: 'codes',
     intro: [INTRO.codes(lessonOf(assessment.game).teams, options.ticks ? 'one' : 'none', fewer)],
-    flow: rows.length > 0 ? { heads, sections: [{ rows }] } : { sections: [saidAlone(NO_LOCKS, paper)] },
+    flow:
+      rows.length > 0
+        ? { heads, sections: [{ rows }, ...settingSections(frame, entries)] }
+        : { sections: [saidAlone(NO_LOCKS, paper)] },
   };
+}
+
+/** How each type of lock that is set to a code is set, once each. */
+function settingSections({ assessment, paper }: ListFrame, entries: readonly LockEntry[]): Section[] {
+  const { left, right } = columnsOf(paper);
+  const types = new Set<LockType>();
+  for (const { lock, setting } of entries) {
+    const node = assessment.game.nodes.get(lock);
+    const type = node?.kind === 'fastener' ? node.type : undefined;
+    if (setting.set === 'code' && type !== undefined && isKnownType(type)) types.add(type);
+  }
+  if (types.size === 0) return [];
+  const wide = right - left;
+  const used = FASTENER_TYPES.map(({ type }) => type).filter((type) => types.has(type));
+  const rows = lockSettingsTold(used).map(
+    (told, i): Row => ({ before: i === 0 ? 0 : 3, cells: [prose(told, left, wide, SMALL)] }),
+  );
+  const heading = (): Row => ({
+    before: 14,
+    cells: [
+      [
+        ...prose([{ strong: SETTING_LOCKS.heading }], left, wide, TEXT),
+        ...prose([SETTING_LOCKS.intro], left, wide, NOTE),
+        space(3),
+      ],
+    ],
+  });
+  return [{ heading, rows }];
 }
 
 interface Columns {
