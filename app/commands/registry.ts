@@ -1,9 +1,11 @@
 /** Every command, in the order in which the list of keys shows them. */
 
+import { ADAPT_COMMAND } from '../../src/words/adapt-command.ts';
 import { KIT_COMMAND } from '../../src/words/kit-command.ts';
 import { liftQuestion } from '../../src/words/lift-question.ts';
 import { PRINT_COMMAND } from '../../src/words/print-command.ts';
 import { COMMANDS } from '../../src/words/screen-commands.ts';
+import { openAdapt } from '../adapt/open.ts';
 import { beginGame, openFile, saveToFile } from '../keep/index.ts';
 import { openKit } from '../kit/open.ts';
 import { openPrint } from '../print/open.ts';
@@ -142,6 +144,7 @@ const REGISTRY = {
     when: filled,
     run: openPrint,
   },
+  adapt: { label: () => ADAPT_COMMAND, keys: ['Alt+A'], when: filled, run: openAdapt },
   kit: { label: () => KIT_COMMAND, keys: ['Alt+K'], when: always, run: () => openKit() },
   fresh: { label: () => COMMANDS.fresh, keys: [], when: always, run: () => void beginGame() },
   escape: {

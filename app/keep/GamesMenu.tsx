@@ -1,7 +1,10 @@
 /** The games kept in this browser, the examples, and what can be done with them. */
+import { ADAPT_COMMAND } from '../../src/words/adapt-command.ts';
 import { EXAMPLES } from '../../src/words/examples.ts';
 import { GAMES, keptLine, titleOf } from '../../src/words/keep.ts';
+import { openAdapt } from '../adapt/open.ts';
 import { DropPanel } from '../shell/DropPanel.tsx';
+import { useGame } from '../store/game.ts';
 import { duplicateGame, openExample } from './arriving.ts';
 import { openFile } from './choosing.ts';
 import { beginGame, bringBack, deleteGame, openGame } from './keeping.ts';
@@ -20,6 +23,7 @@ export function GamesMenu() {
 }
 
 function GamesList({ close }: { close: () => void }) {
+  const empty = useGame((state) => state.game.nodes.size === 0);
   const closing = (act: () => unknown) => () => {
     close();
     act();
@@ -35,6 +39,9 @@ function GamesList({ close }: { close: () => void }) {
         </button>
         <button type="button" className="button" onClick={closing(saveToFile)}>
           {GAMES.save}
+        </button>
+        <button type="button" className="button" disabled={empty} onClick={closing(openAdapt)}>
+          {ADAPT_COMMAND}
         </button>
       </div>
       <KeptGames onOpen={(id) => closing(() => openGame(id))()} />

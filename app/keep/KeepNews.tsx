@@ -1,5 +1,7 @@
 /** Under the head: what has just happened to a game, and the files that were not opened with what is wrong in them. */
+import { ADAPT_OFFER } from '../../src/words/adapt-command.ts';
 import { GAMES, READ } from '../../src/words/keep.ts';
+import { openAdapt } from '../adapt/open.ts';
 import { bringBack } from './keeping.ts';
 import { saveRaw } from './saving.ts';
 import { dismissNews, type News, type ReadFailure, useKeep } from './state.ts';
@@ -40,13 +42,25 @@ function Failure({ failure: { file, lines } }: { failure: ReadFailure }) {
   );
 }
 
-function NewsLine({ news: { sentence, damaged, deleted } }: { news: News }) {
+function NewsLine({ news: { sentence, damaged, deleted, adapt } }: { news: News }) {
   return (
     <p>
       {sentence}
       {damaged !== undefined && (
         <button type="button" className="button" onClick={() => void saveRaw(damaged)}>
           {READ.saveRaw}
+        </button>
+      )}
+      {adapt && (
+        <button
+          type="button"
+          className="button"
+          onClick={() => {
+            dismissNews();
+            openAdapt();
+          }}
+        >
+          {ADAPT_OFFER.act}
         </button>
       )}
       {deleted !== undefined && (

@@ -1,8 +1,11 @@
 /** Games that come from outside: from files, from examples, from another game here. None takes the place of another. */
 import { type GameDocument, hasUnplaced } from '../../src/game/model.ts';
 import { sameContent } from '../../src/game/write.ts';
+import { ADAPT_OFFER, adaptedTitle } from '../../src/words/adapt-command.ts';
 import type { Example } from '../../src/words/examples.ts';
 import { copyTitle, NEWS, titleOf } from '../../src/words/keep.ts';
+import { ADAPT_OFFER_PART } from '../adapt/open.ts';
+import { useGame } from '../store/game.ts';
 import { freshId } from '../store/ids.ts';
 import { contentOf, entryOf, inTurn, openNow, openUnstored, shelve, tell, troubleOf } from './keeping.ts';
 import { type Reading, readFile } from './reading.ts';
@@ -94,7 +97,17 @@ export function openFiles(files: Iterable<File>): Promise<unknown> {
     if (first && !(await openArrival(first))) return useKeep.setState({ failures });
     const sentence = [sentenceFor(arrivals), ...notes].filter((part) => part !== undefined).join(' ');
     useKeep.setState({ failures, news: sentence === '' ? undefined : { sentence } });
+    const [only, second] = arrivals;
+    if (only?.how === 'new' && !second && sentence === '') void offerToAdapt(only);
   });
+}
+
+/** A game that was not here before was made for what its maker has. Said where it is known what this teacher has, and nothing else has happened since. */
+async function offerToAdapt({ id, title }: Arrival): Promise<void> {
+  const isKnown = await (await ADAPT_OFFER_PART.load())?.isKitKnown();
+  const { open, news } = useKeep.getState();
+  if (!isKnown || open?.id !== id || news) return;
+  tell({ sentence: ADAPT_OFFER.sentence(titleOf(title)), adapt: true });
 }
 
 /** Opens an example as a copy of its own; an untouched copy from before is opened again. */
@@ -126,5 +139,26 @@ export function duplicateGame(id: string): Promise<unknown> {
     if (!content) return;
     const game = { ...content, head: { ...content.head, title: copyTitle(content.head.title) } };
     await shelve({ game, provenance: { id: freshId(), revision: 0, basedOn: id } }, { changes: 1 });
+  });
+}
+
+/** A copy of the open game, opened in its place, to be adapted; the game itself stays as it came. The copy's id; undefined where it could not be opened. */
+export function copyToAdapt(): Promise<string | undefined> {
+  return inTurn(async () => {
+    const { game: content, provenance } = useGame.getState();
+    const game = { ...content, head: { ...content.head, title: adaptedTitle(titleOf(content.head.title)) } };
+    const document: GameDocument = {
+      game,
+      provenance: { id: freshId(), revision: 0, basedOn: provenance.id },
+    };
+    const { id } = document.provenance;
+    try {
+      await shelve(document, { changes: 1 });
+    } catch (error) {
+      if (!(error instanceof DOMException)) throw error;
+      const opened = await openUnstored(document, entryOf(document, { changes: 1 }), troubleOf(error));
+      return opened ? id : undefined;
+    }
+    return (await openNow(id)) ? id : undefined;
   });
 }

@@ -17,6 +17,8 @@ export interface News {
   readonly damaged?: string;
   /** The deleted game that can be brought back. */
   readonly deleted?: string;
+  /** The open game can be adapted to what this teacher has. */
+  readonly adapt?: true;
 }
 
 export interface KeepState {

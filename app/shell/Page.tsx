@@ -2,6 +2,7 @@
 import { useEffect } from 'react';
 import { PRINT_HINT } from '../../src/words/print-command.ts';
 import { PAGE } from '../../src/words/screen.ts';
+import { ADAPT_PAGE, closeAdapt, useAdaptShown } from '../adapt/open.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { listenToClipboard } from '../commands/clipboard.ts';
 import { useKeyList } from '../commands/key-list.ts';
@@ -27,6 +28,7 @@ export function Page() {
   const title = useGame((state) => state.game.head.title ?? '');
   const keysShown = useKeyList((state) => state.open);
   const printShown = usePrint((state) => state.open);
+  const adaptShown = useAdaptShown((state) => state.open);
   const kitShown = useKitShown((state) => state.open);
   const playShown = useView((state) => state.play);
 
@@ -69,6 +71,11 @@ export function Page() {
       {printShown && (
         <PartView of={PRINT_PREVIEW} onLost={closePrint}>
           {({ default: PrintPreview }) => <PrintPreview />}
+        </PartView>
+      )}
+      {adaptShown && (
+        <PartView of={ADAPT_PAGE} onLost={closeAdapt}>
+          {({ default: AdaptPage }) => <AdaptPage />}
         </PartView>
       )}
       {kitShown && (

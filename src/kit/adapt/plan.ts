@@ -6,7 +6,7 @@ import { isLeftOut } from '../../engine/left-out.ts';
 import type { Assessment } from '../../findings/assess.ts';
 import type { Edit } from '../../game/edits/edit.ts';
 import type { Game, GameNode, NodeId } from '../../game/model.ts';
-import { type FitOptions, type Fitting, fitKit } from '../fit/index.ts';
+import { type Fitting, fitKit } from '../fit/index.ts';
 import type { Kit, KitItem, RoomPlace } from '../model.ts';
 import { type Shortage, shortagesOf } from '../remedies/index.ts';
 import { recolouredName } from './colours.ts';
@@ -82,8 +82,6 @@ export interface Plan {
   /** Boxes, tools and key locks for which something of the same name is in the cupboard. */
   readonly thingsHere: readonly NodeId[];
   readonly renamer: Renamer;
-  /** Which lock goes where in the game as it is; undefined where the cupboard is empty. */
-  readonly fitting: Fitting | undefined;
 }
 
 export interface PlanInput {
@@ -92,8 +90,8 @@ export interface PlanInput {
   readonly current: Assessment;
   readonly kit: Kit;
   readonly choices: Choices;
-  /** What the teacher has fixed for the game. */
-  readonly pins?: Pick<FitOptions, 'pins' | 'haspPins'>;
+  /** Of the kit and the game as it is; undefined where the cupboard is empty. */
+  readonly fitting: Fitting | undefined;
 }
 
 const keyOf = (sort: Line['sort'], id: NodeId): LineKey => JSON.stringify([sort, id]);
@@ -281,12 +279,9 @@ function spareLines({ original, current, choices }: PlanInput): SpareLine[] {
 
 const shortKey = ({ part, node }: Shortage): LineKey => JSON.stringify(['short', part, node]);
 
-function shortLines(
-  { original, current, kit, choices }: PlanInput,
-  fitting: Fitting | undefined,
-): ShortLine[] {
+function shortLines({ original, current, kit, choices, fitting }: PlanInput): ShortLine[] {
   if (!fitting) return [];
-  const came = shortagesOf(fitKit(original.game, kit));
+  const came = original === current ? [] : shortagesOf(fitKit(original.game, kit));
   const now = new Map(shortagesOf(fitting).map((shortage) => [shortKey(shortage), shortage]));
   const all = new Map([...came.map((shortage) => [shortKey(shortage), shortage] as const), ...now]);
   return [...all]
@@ -299,7 +294,7 @@ function shortLines(
     }));
 }
 
-/** Cost: two fittings; an assessment for each box, lock and puzzle, twice; an assignment of places; the texts once for each new name. */
+/** Cost: a fitting; an assessment for each box, lock and puzzle, twice; an assignment of places; the texts once for each new name. */
 export function planOf(input: PlanInput): Plan {
   const places = placeLines(input);
   const things = thingLines(input);
@@ -310,21 +305,12 @@ export function planOf(input: PlanInput): Plan {
   ]);
   const toRename = renamer(input.original.game, input.current.game, own);
   const placesOwn = new Set(places.lines.map(({ place }) => place));
-  const fitting =
-    input.kit.items.length === 0 ? undefined : fitKit(input.current.game, input.kit, input.pins);
   const rereads = rereadLines(input, plannedOf(places.lines, things.lines), toRename, placesOwn);
   return {
-    lines: [
-      ...shortLines(input, fitting),
-      ...places.lines,
-      ...things.lines,
-      ...rereads,
-      ...spareLines(input),
-    ],
+    lines: [...shortLines(input), ...places.lines, ...things.lines, ...rereads, ...spareLines(input)],
     placesHere: places.here,
     thingsHere: things.here,
     renamer: toRename,
-    fitting,
   };
 }
 

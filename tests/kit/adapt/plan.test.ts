@@ -10,6 +10,7 @@ import { type Choices, type Line, type Plan, planOf, rereadBack } from '../../..
 import { adapted } from '../../../src/kit/adapt/sound.ts';
 import { takeBack } from '../../../src/kit/adapt/take-back.ts';
 import { setText } from '../../../src/kit/adapt/texts.ts';
+import { fitKit } from '../../../src/kit/fit/index.ts';
 import type { Kit } from '../../../src/kit/model.ts';
 import { gameOf } from '../../game-of.ts';
 import { gameArbitrary } from '../../random-game.ts';
@@ -18,7 +19,9 @@ import { kitOf, roomOf } from './room.ts';
 const NOTHING: Choices = { kept: new Set() };
 
 function plan(original: Game, kit: Kit, current = original, choices = NOTHING): Plan {
-  return planOf({ original: assess(original), current: assess(current), kit, choices });
+  const before = assess(original);
+  const now = current === original ? before : assess(current);
+  return planOf({ original: before, current: now, kit, choices, fitting: fitKit(current, kit) });
 }
 
 function edited(game: Game, edits: readonly Edit[] | undefined): Game {
