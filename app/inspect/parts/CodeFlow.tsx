@@ -20,7 +20,7 @@ export function CodeFlow({ id }: { id: NodeId }) {
   const [only] = rows;
   if (only && rows.length === 1 && silent.length === 0 && isWholeAndRight(only)) {
     return (
-      <p className="hint flow-chain">
+      <p className="hint source-chain">
         {FLOW.comesFrom} <Chain row={only} />
       </p>
     );
@@ -29,31 +29,31 @@ export function CodeFlow({ id }: { id: NodeId }) {
     length <= AT_A_GLANCE &&
     rows.every(({ slots }) => [...slots.values()].every(({ symbol }) => isShort(symbol)));
   return (
-    <ul className="flow" aria-label={FLOW.label}>
+    <ul className="sources" aria-label={FLOW.label}>
       {rows.map((row) => (
-        <li key={row.node} className="flow-row">
+        <li key={row.node} className="source-row">
           {inSlots ? <Slots row={row} length={length} /> : <Given row={row} />}
-          <span className="flow-chain">
+          <span className="source-chain">
             <Chain row={row} />
           </span>
         </li>
       ))}
       {silent.map((node) => (
-        <li key={node} className="flow-row">
+        <li key={node} className="source-row">
           {inSlots && <Empty length={length} />}
-          <span className="flow-chain">
+          <span className="source-chain">
             <Name id={node} /> <span className="quiet">{FLOW.noAnswer}</span>
           </span>
         </li>
       ))}
       {gaps.length > 0 && (
-        <li className="flow-row">
+        <li className="source-row">
           {inSlots ? (
             <Gaps at={gaps} length={length} />
           ) : (
-            <span className="flow-given">{positionsSaid(gaps.map((at) => at + 1))}</span>
+            <span className="source-given">{positionsSaid(gaps.map((at) => at + 1))}</span>
           )}
-          <span className="flow-chain flow-nothing">{FLOW.nothingGives}</span>
+          <span className="source-chain source-nothing">{FLOW.nothingGives}</span>
         </li>
       )}
     </ul>
@@ -76,7 +76,7 @@ function Chain({ row: { node, chain } }: { row: FlowRow }) {
       {chain.map((level) => (
         <Fragment key={level[0]}>
           <Level nodes={level} />
-          <span className="flow-then">
+          <span className="source-then">
             <span className="aloud"> {FLOW.leadsTo} </span>
             <Sign name="right" />
           </span>
@@ -116,7 +116,7 @@ const places = (length: number) => Array.from({ length }, (_, at) => at);
 
 function Slots({ row: { slots, positions }, length }: { row: FlowRow; length: number }) {
   return (
-    <span className="flow-slots">
+    <span className="source-slots">
       <span className="aloud">
         {slotsAloud(
           [...slots.values()].map(({ symbol }) => symbol),
@@ -132,7 +132,7 @@ function Slots({ row: { slots, positions }, length }: { row: FlowRow; length: nu
 
 function SlotBox({ slot }: { slot: Slot | undefined }) {
   const look =
-    slot === undefined ? 'flow-slot' : slot.wrong ? 'flow-slot flow-slot-wrong' : 'flow-slot flow-slot-full';
+    slot === undefined ? 'source-slot' : slot.wrong ? 'source-slot source-slot-wrong' : 'source-slot source-slot-full';
   return (
     <span className={look} aria-hidden="true">
       {slot?.symbol}
@@ -142,7 +142,7 @@ function SlotBox({ slot }: { slot: Slot | undefined }) {
 
 function Empty({ length }: { length: number }) {
   return (
-    <span className="flow-slots" aria-hidden="true">
+    <span className="source-slots" aria-hidden="true">
       {places(length).map((at) => (
         <SlotBox key={at} slot={undefined} />
       ))}
@@ -152,12 +152,12 @@ function Empty({ length }: { length: number }) {
 
 function Gaps({ at, length }: { at: readonly number[]; length: number }) {
   return (
-    <span className="flow-slots">
+    <span className="source-slots">
       <span className="aloud">{positionsSaid(at.map((each) => each + 1))}</span>
       {places(length).map((each) => (
         <span
           key={each}
-          className={at.includes(each) ? 'flow-slot flow-slot-gap' : 'flow-slot'}
+          className={at.includes(each) ? 'source-slot source-slot-gap' : 'source-slot'}
           aria-hidden="true"
         >
           {at.includes(each) ? '?' : ''}
@@ -171,9 +171,9 @@ function Gaps({ at, length }: { at: readonly number[]; length: number }) {
 function Given({ row: { slots, positions } }: { row: FlowRow }) {
   const entries = [...slots];
   return (
-    <span className="flow-given">
+    <span className="source-given">
       {entries.map(([at, { symbol, wrong }]) => (
-        <span key={at} className={wrong ? 'flow-word flow-word-wrong' : 'flow-word'}>
+        <span key={at} className={wrong ? 'source-word source-word-wrong' : 'source-word'}>
           {symbol}{' '}
         </span>
       ))}

@@ -37,7 +37,7 @@ test('a gap is shown where it is, and what is to be said of it below', () => {
 test('what gives something else is marked, and the lock takes the answer by a press in its place', () => {
   openWithLock({ code: '473' });
   openForm('lock');
-  expect(document.querySelectorAll('.flow-slot-wrong')).toHaveLength(1);
+  expect(document.querySelectorAll('.source-slot-wrong')).toHaveLength(1);
   const code = screen.getByRole('region', { name: 'Code' });
   fireEvent.click(within(code).getByRole('button', { name: /^Set .*472/ }));
   expect(node('lock')).toMatchObject({ code: '472' });
