@@ -4,9 +4,9 @@ import { fastenerType } from '../../src/fasteners/index.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import type { GameNode } from '../../src/game/model.ts';
 
-export type Subject = 'code';
+export type Subject = 'code' | 'guess' | 'chance';
 
-const ABOUT: ReadonlyMap<Finding['code'], Subject> = new Map([
+const ABOUT: ReadonlyMap<string, Subject> = new Map([
   ['codeDisagrees', 'code'],
   ['sourcesDisagree', 'code'],
   ['parts', 'code'],
@@ -14,6 +14,10 @@ const ABOUT: ReadonlyMap<Finding['code'], Subject> = new Map([
   ['weakCode', 'code'],
   ['codeUnknown', 'code'],
   ['sameCode', 'code'],
+  ['opensAnother', 'code'],
+  ['easilyGuessed', 'guess'],
+  ['keyOpensSeveral', 'guess'],
+  ['foundByChance', 'chance'],
 ]);
 
 export function subjectOf({ code }: Pick<Finding, 'code'>): Subject | undefined {
@@ -30,5 +34,7 @@ export function showsCode(node: GameNode): boolean {
 
 /** What the form of this node has a place for. */
 export function subjectsOf(node: GameNode): readonly Subject[] {
-  return showsCode(node) ? ['code'] : [];
+  const code: readonly Subject[] = showsCode(node) ? ['code'] : [];
+  if (node.kind === 'fastener') return [...code, 'guess'];
+  return node.kind === 'place' ? ['chance'] : code;
 }

@@ -10,6 +10,8 @@ const DRAWINGS = {
   down: 'M8 2.5v11M4 9.5l4 4 4-4',
   left: 'M13.5 8h-11M6.5 4l-4 4 4 4',
   right: 'M2.5 8h11M9.5 4l4 4-4 4',
+  turnRight: 'M3 11a5 5 0 1 1 10 0M10 8.5l3 3 3-3',
+  turnLeft: 'M13 11a5 5 0 1 0-10 0M0 8.5l3 3 3-3',
   open: 'M4.5 6.5L8 10l3.5-3.5',
   close: 'M6.5 4.5L10 8l-3.5 3.5',
   pin: 'M5 2h6M6 2v4.2L4 9h8l-2-2.8V2M8 9v5',

@@ -1,6 +1,7 @@
 /** What a puzzle or clue gives. */
 import { fastenerType } from '../../../src/fasteners/index.ts';
-import type { NodeOf } from '../../../src/game/model.ts';
+import { writtenFor } from '../../../src/fasteners/written-for.ts';
+import type { Game, NodeOf } from '../../../src/game/model.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
 import { useGame } from '../../store/game.ts';
 import { Section } from '../Section.tsx';
@@ -11,8 +12,6 @@ import { FindingsHere } from './FindingsHere.tsx';
 export function Answer({ node }: { node: NodeOf<'puzzle'> | NodeOf<'clue'> }) {
   const game = useGame((state) => state.game);
   const targets = arrowsFrom(game, node.id).map(({ other }) => other);
-  // An answer is read as directions when a lock with directions takes it.
-  const directions = targets.some((to) => to.kind === 'fastener' && fastenerType(to.type).directions);
   const isAsked =
     targets.some((to) => fillsPlaces(node, to)) || (node.kind === 'puzzle' && targets.length === 0);
   return (
@@ -23,9 +22,18 @@ export function Answer({ node }: { node: NodeOf<'puzzle'> | NodeOf<'clue'> }) {
         label={FORM.answer}
         raw={node.answer}
         empty={isAsked ? FORM.noAnswer : FORM.noAnswerNeeded}
-        directions={directions}
+        type={writtenFor(game).get(node.id) ?? fastenerType()}
+        hardware={onlyLock(game, node)?.hardware}
       />
       <FindingsHere ids={[node.id]} of="code" />
     </Section>
   );
+}
+
+/** The one lock that it is for: its wheels tell what is meant. */
+function onlyLock(game: Game, node: NodeOf<'puzzle'> | NodeOf<'clue'>): NodeOf<'fastener'> | undefined {
+  const locks = arrowsFrom(game, node.id).flatMap(({ other }) =>
+    fillsPlaces(node, other) && other.kind === 'fastener' ? [other] : [],
+  );
+  return locks.length === 1 ? locks[0] : undefined;
 }

@@ -1,34 +1,17 @@
 /** A code or answer: as plates of symbols, and as a field while it is being changed. */
-import { Fragment, useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { direction, namesDirections } from '../../../src/fasteners/direction.ts';
-import { normaliseCode, symbolsOf } from '../../../src/game/codes.ts';
+import { type FastenerType, type Hardware, isKnownType } from '../../../src/fasteners/index.ts';
+import { codeHint } from '../../../src/words/form-code.ts';
 import { FORM } from '../../../src/words/screen-form.ts';
-import { Sign, type SignName } from '../../shell/signs.tsx';
 import { codeReading } from '../code-reading.ts';
 import { useDraft } from '../draft.ts';
-import { readText } from '../TextField.tsx';
 import { typeField } from '../write.ts';
+import { CodePlates } from './CodePlates.tsx';
+import { SymbolButtons } from './SymbolButtons.tsx';
 import './code-field.css';
 
-const readDirections = codeReading(direction);
-
-type Direction = keyof typeof FORM.directions;
-const DIRECTIONS: readonly Direction[] = ['U', 'D', 'L', 'R'];
-
-function isDirection(symbol: string): symbol is Direction {
-  return DIRECTIONS.some((letter) => letter === symbol);
-}
-
-const DRAWN: Readonly<Record<Direction, SignName>> = { U: 'up', D: 'down', L: 'left', R: 'right' };
-
-function Plate({ symbol, directions }: { symbol: string; directions: boolean }) {
-  return (
-    <span className="code-plate">
-      {directions && isDirection(symbol) && <Sign name={DRAWN[symbol]} />}
-      {symbol}
-    </span>
-  );
-}
+const readMoves = codeReading(direction);
 
 export interface CodeFieldProps {
   readonly id: string;
@@ -38,25 +21,20 @@ export interface CodeFieldProps {
   readonly raw: string | undefined;
   /** Said while it is empty. */
   readonly empty: string;
-  /** Symbols are directions: drawn as arrows, with buttons to add them. */
-  readonly directions: boolean;
+  /** Of the lock that it is the code of, or that the answer is for. */
+  readonly type: FastenerType;
+  readonly hardware?: Hardware | undefined;
 }
 
-export function CodeField({ id, field, label, raw, empty, directions }: CodeFieldProps) {
+export function CodeField({ id, field, label, raw, empty, type, hardware }: CodeFieldProps) {
   const inputId = useId();
   const [changing, setChanging] = useState(false);
   const write = (value: string | undefined) => typeField(id, field, value);
-  const draft = useDraft(
-    `${directions ? 'directions' : field} ${id}`,
-    raw ?? '',
-    directions ? readDirections : readText,
-    write,
-  );
-  const symbols = symbolsOf(normaliseCode(draft.value)).map((symbol, at) => ({
-    symbol,
-    key: `${at} ${symbol}`,
-  }));
+  const draft = useDraft(`${type.type} ${field} ${id}`, raw ?? '', codeReading(type, hardware), write);
   const whole = useRef<HTMLFieldSetElement>(null);
+  const symbols = type.symbols(draft.value);
+  const good = raw ?? '';
+  const hint = codeHint(type.type);
 
   useEffect(() => {
     if (changing) whole.current?.querySelector('input')?.focus();
@@ -65,25 +43,23 @@ export function CodeField({ id, field, label, raw, empty, directions }: CodeFiel
   const leave = (event: React.FocusEvent) => {
     if (whole.current?.contains(event.relatedTarget)) return;
     setChanging(false);
-    // Words that name moves become moves: also those that stood there before the lock was one of directions.
-    const reading = readDirections(draft.value);
-    const areMoves = directions || namesDirections(draft.value);
-    if (areMoves && 'value' in reading && reading.value !== raw) write(reading.value);
+    // Whoever writes 'up left down' means the moves, also before there is a lock for them.
+    const moves = readMoves(draft.value);
+    if (!isKnownType(type.type) && namesDirections(draft.value) && 'value' in moves) write(moves.value);
     draft.leave();
   };
-  const plates = symbols.map(({ symbol, key }) => (
-    <Fragment key={key}>
-      <Plate symbol={symbol} directions={directions} />{' '}
-    </Fragment>
-  ));
+  /** What is wrong is not added to. */
+  const add = (symbol: string) => {
+    setChanging(true);
+    const before = type.symbols(draft.wrong === undefined ? draft.value : good);
+    draft.change(type.write([...before, symbol]));
+  };
+  const plates = <CodePlates type={type} symbols={symbols} />;
+  const look = field === 'code' ? 'code-plates' : 'code-plates code-plates-paper';
 
   if (!changing && symbols.length > 0 && draft.wrong === undefined) {
     return (
-      <button
-        type="button"
-        className={field === 'code' ? 'code-plates' : 'code-plates code-plates-paper'}
-        onClick={() => setChanging(true)}
-      >
+      <button type="button" className={look} onClick={() => setChanging(true)}>
         <span className="aloud">{label} </span>
         {plates}
         <span className="aloud">{FORM.changeCode}</span>
@@ -102,6 +78,7 @@ export function CodeField({ id, field, label, raw, empty, directions }: CodeFiel
         placeholder={empty}
         autoComplete="off"
         autoCapitalize="characters"
+        inputMode={takesDigits(type, hardware) ? 'numeric' : 'text'}
         spellCheck={false}
         aria-invalid={draft.wrong !== undefined}
         aria-describedby={draft.wrong && `${inputId}-wrong`}
@@ -118,26 +95,19 @@ export function CodeField({ id, field, label, raw, empty, directions }: CodeFiel
           {draft.wrong}
         </p>
       )}
-      {directions && (
-        <div className="code-directions">
-          {DIRECTIONS.map((letter) => (
-            <button
-              key={letter}
-              type="button"
-              className="button"
-              aria-label={`${FORM.addSymbol} ${FORM.directions[letter]}`}
-              onClick={() => {
-                setChanging(true);
-                draft.change(`${draft.wrong === undefined ? draft.value : (raw ?? '')}${letter}`);
-              }}
-            >
-              <Sign name={DRAWN[letter]} />
-              {letter}
-            </button>
-          ))}
-        </div>
+      {hint !== undefined && draft.wrong === undefined && symbols.length > 0 && (
+        <p className={`${look} code-understood`} aria-hidden="true">
+          {plates}
+        </p>
       )}
-      {directions && <p className="hint">{FORM.directionHint}</p>}
+      <SymbolButtons type={type} hardware={hardware} next={symbols.length} onAdd={add} />
+      {hint !== undefined && <p className="hint">{hint}</p>}
     </fieldset>
   );
+}
+
+/** For the keys that a screen shows. */
+function takesDigits(type: FastenerType, hardware: Hardware | undefined): boolean {
+  if (type.type === 'dial') return false;
+  return type.wheel(0, hardware)?.every((symbol) => /^\d$/u.test(symbol)) ?? false;
 }

@@ -132,7 +132,11 @@ function Slots({ row: { slots, positions }, length }: { row: FlowRow; length: nu
 
 function SlotBox({ slot }: { slot: Slot | undefined }) {
   const look =
-    slot === undefined ? 'source-slot' : slot.wrong ? 'source-slot source-slot-wrong' : 'source-slot source-slot-full';
+    slot === undefined
+      ? 'source-slot'
+      : slot.wrong
+        ? 'source-slot source-slot-wrong'
+        : 'source-slot source-slot-full';
   return (
     <span className={look} aria-hidden="true">
       {slot?.symbol}

@@ -5,10 +5,10 @@ import { FORM } from '../../../src/words/screen-form.ts';
 import { Section } from '../Section.tsx';
 import { CodeField } from './CodeField.tsx';
 import { CodeFlow } from './CodeFlow.tsx';
+import { DrawCode } from './DrawCode.tsx';
 import { FindingsHere } from './FindingsHere.tsx';
 
 export function LockCode({ node }: { node: NodeOf<'fastener'> }) {
-  const { directions } = fastenerType(node.type);
   return (
     <Section title={FORM.code}>
       <CodeField
@@ -17,9 +17,11 @@ export function LockCode({ node }: { node: NodeOf<'fastener'> }) {
         label={FORM.code}
         raw={node.code}
         empty={FORM.noCode}
-        directions={directions}
+        type={fastenerType(node.type)}
+        hardware={node.hardware}
       />
       <CodeFlow id={node.id} />
+      <DrawCode node={node} />
       <FindingsHere ids={[node.id]} of="code" />
     </Section>
   );

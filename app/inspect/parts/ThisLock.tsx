@@ -11,6 +11,8 @@ import { Wheels } from './Wheels.tsx';
 
 const WITH_WHEELS = ['number', 'word', 'picture'];
 
+const usualMarks = fastenerType('dial').wheel(0)?.length;
+
 export function ThisLock({ node }: { node: NodeOf<'fastener'> }) {
   const { hardware, forFun = false } = node;
   const type = node.type ?? '';
@@ -34,6 +36,7 @@ export function ThisLock({ node }: { node: NodeOf<'fastener'> }) {
             shown={hardware?.marks === undefined ? '' : String(hardware.marks)}
             read={readMarks}
             write={(marks) => setHardware(node, { marks }, `marks ${node.id}`)}
+            placeholder={String(usualMarks)}
             numeric
           />
         </div>
@@ -46,6 +49,7 @@ export function ThisLock({ node }: { node: NodeOf<'fastener'> }) {
             shown={hardware?.trySeconds === undefined ? '' : String(hardware.trySeconds)}
             read={readSeconds}
             write={(trySeconds) => setHardware(node, { trySeconds }, `trySeconds ${node.id}`)}
+            placeholder={String(fastenerType(type).trySeconds)}
             numeric
           />
         </div>
