@@ -96,16 +96,20 @@ test('undo and redo by keyboard go back to nothing and forth again', async ({ pa
   const nodes = page.locator('.react-flow__node');
   const place = await bringIn(page, 'Place', { x: 300, y: 200 });
   await bringIn(page, 'Clue', thing(page, place));
+  const boxOf = () => thing(page, place).boundingBox();
+  const first = await boxOf();
   await dragTo(page, place, { x: 700, y: 500 });
   await page.keyboard.press('Escape');
-  const moved = await thing(page, place).boundingBox();
+  await expect.poll(boxOf).not.toEqual(first);
+  const moved = await boxOf();
   for (const left of [2, 1, 0]) {
     await page.keyboard.press('Control+z');
     await expect(nodes).toHaveCount(left);
   }
   await page.keyboard.press('Control+z');
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
   await expect(nodes).toHaveCount(0);
   for (let i = 0; i < 3; i++) await page.keyboard.press('Control+Shift+z');
   await expect(nodes).toHaveCount(2);
-  expect(await thing(page, place).boundingBox()).toEqual(moved);
+  await expect.poll(boxOf).toEqual(moved);
 });

@@ -1,6 +1,7 @@
 /** A browser as a teacher has it, that fails the test on any error in the console, any break of the policy, any request elsewhere. */
 import { readFile } from 'node:fs/promises';
 import { type BrowserContext, test as base, type Download, expect, type Page } from 'playwright/test';
+import { PAGE } from '../src/words/screen.ts';
 
 function watch(context: BrowserContext, origin: string, troubles: string[]): void {
   context.on('console', (message) => {
@@ -31,9 +32,17 @@ export const test = base.extend<{ troubles: string[] }>({
   },
   page: async ({ page, troubles: _troubles }, use) => {
     await page.goto('./');
+    await judged(page);
     await use(page);
   },
 });
+
+/** The verdict is there: whatever was to be fetched for it has come, and keys mean something. */
+export async function judged(page: Page): Promise<void> {
+  const told = page.getByRole('region', { name: PAGE.verdict });
+  await expect(told).toBeVisible();
+  await expect(told).not.toContainText(PAGE.unknown);
+}
 
 export { expect };
 

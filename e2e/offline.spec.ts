@@ -2,6 +2,7 @@
 import type { Page } from 'playwright/test';
 import { PARTS } from '../src/words/parts.ts';
 import { expect, test } from './fixtures.ts';
+import { bringIn, verdict } from './hands.ts';
 
 const TITLE = 'Every label is wrong';
 
@@ -32,9 +33,16 @@ async function fetchedAhead(page: Page): Promise<void> {
   // Nothing has come for a while, so nothing is under way.
   await expect(async () => {
     const before = (await fetched()).length;
-    await page.waitForTimeout(1_500);
+    await page.waitForTimeout(3_000);
     expect(await fetched()).toHaveLength(before);
   }).toPass({ timeout: 30_000 });
+}
+
+/** As for those who save data, so that all is still to come. */
+async function fetchNothingAhead(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    Object.defineProperty(navigator, 'connection', { value: { saveData: true } });
+  });
 }
 
 async function savePicture(page: Page): Promise<string> {
@@ -71,10 +79,7 @@ test('a part that cannot be had says so, takes nothing with it, and is there onc
   page,
   troubles,
 }) => {
-  // Nothing is fetched ahead for those who save data, so that all is still to come.
-  await page.addInitScript(() => {
-    Object.defineProperty(navigator, 'connection', { value: { saveData: true } });
-  });
+  await fetchNothingAhead(page);
   await page.goto('./');
   await openExample(page);
   const blocked = /(PrintPreview|tidy-up|map-file|KeyList|Inspector)-[^/]*\.(js|css)$/;
@@ -124,4 +129,26 @@ test('a part that cannot be had says so, takes nothing with it, and is there onc
   const refused = troubles.filter((trouble) => trouble.includes('net::ERR_FAILED'));
   expect(refused.length).toBeGreaterThan(3);
   troubles.splice(0, troubles.length, ...troubles.filter((trouble) => !refused.includes(trouble)));
+});
+
+test('without what works out the verdict, the head says so and the map is there; at the next try all is told', async ({
+  page,
+  troubles,
+}) => {
+  await fetchNothingAhead(page);
+  const blocked = /judging-[^/]*\.js$/;
+  await page.route(blocked, (route) => route.abort());
+  await page.reload();
+  const panel = page.getByRole('complementary');
+  await expect(verdict(page)).toContainText(PARTS.lost);
+  await bringIn(page, 'Place', { x: 300, y: 200 });
+  await page.mouse.click(700, 600);
+  await expect(panel).toContainText(PARTS.lost);
+
+  await page.unroute(blocked);
+  await verdict(page).getByRole('button', { name: PARTS.again }).click();
+  await expect(verdict(page)).toContainText('Nothing to win yet.');
+  await expect(panel).toContainText('Order of play');
+  await expect(verdict(page)).not.toContainText(PARTS.lost);
+  troubles.splice(0, troubles.length, ...troubles.filter((trouble) => !trouble.includes('net::ERR_FAILED')));
 });

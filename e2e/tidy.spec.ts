@@ -33,14 +33,21 @@ async function boxes(page: Page): Promise<Map<string, Box>> {
   return all;
 }
 
+/** So many frames are drawn, however long the machine takes for them. */
+const frames = (page: Page, count: number) =>
+  page.evaluate(async (left) => {
+    for (let i = 0; i < left; i++) await new Promise((drawn) => requestAnimationFrame(drawn));
+  }, count);
+
 /** The boxes once nothing moves any more. */
 async function atRest(page: Page): Promise<Map<string, Box>> {
   let last = await boxes(page);
   await expect(async () => {
     const before = last;
+    await frames(page, 10);
     last = await boxes(page);
     expect(last).toEqual(before);
-  }).toPass({ intervals: [100] });
+  }).toPass({ intervals: [100], timeout: 30_000 });
   return last;
 }
 
@@ -61,7 +68,7 @@ const tidyButton = (page: Page) => page.getByRole('navigation').getByRole('butto
 async function tidy(page: Page): Promise<Map<string, Box>> {
   await tidyButton(page).click();
   await expect.poll(async () => overlapping(await boxes(page)), { timeout: 30_000 }).toEqual([]);
-  await expect(tidyButton(page)).toBeVisible();
+  await expect(tidyButton(page)).toHaveText('Tidy up');
   return atRest(page);
 }
 
@@ -75,6 +82,7 @@ async function middleOf(page: Page): Promise<Spot> {
 async function scramble(page: Page): Promise<Map<string, Box>> {
   await page.getByRole('main').getByRole('button', { name: 'Every label is wrong' }).click();
   await expect(thing(page, 'trolley')).toBeVisible();
+  await atRest(page);
   await dragTo(page, 'trolley', { x: 880, y: 600 });
   await dragTo(page, 'weigh', { x: 300, y: 200 });
   await dragTo(page, 'globe', { x: 250, y: 420 });
@@ -104,7 +112,7 @@ test('nothing overlaps then, the middle stays under the eye, and one undo takes 
   await page.keyboard.press('Control+z');
   await expect(async () => {
     expect(near((await boxes(page)).get('trolley'), before.get('trolley'))).toBe(true);
-  }).toPass();
+  }).toPass({ timeout: 30_000 });
   const back = await atRest(page);
   for (const id of ROOTS) expect(near(back.get(id), before.get(id)), id).toBe(true);
   const { text } = await downloaded(page, () => page.keyboard.press('Control+s'));
@@ -126,6 +134,7 @@ test('what is pinned stays where it is', async ({ page }) => {
   await page.keyboard.press('Escape');
   await thing(page, 'weigh').click();
   await page.keyboard.press('Alt+p');
+  await expect(page.getByText('It stays where it is when the map is tidied.')).toBeVisible();
   await page.keyboard.press('Escape');
   const after = await tidy(page);
   const moved = (id: string) => ({
