@@ -1,6 +1,6 @@
 /** What the simulation computes, in the worker or, where none runs, on the page: figures, better and more of them after fewer. */
 import { criticalChain } from '../../src/engine/critical-chain.ts';
-import { Batch, RUNS } from '../../src/engine/simulation/batch.ts';
+import { Batch, canPlay, RUNS } from '../../src/engine/simulation/batch.ts';
 import type { Clock } from '../../src/engine/simulation/clock.ts';
 import { allCosts, type StepCosts } from '../../src/engine/simulation/costs.ts';
 import { type Figures, WAYS } from '../../src/engine/simulation/figures.ts';
@@ -25,8 +25,16 @@ export interface FiguresAnswer {
   readonly findings: readonly TimedFinding[];
 }
 
-/** Answers to one question about a game that can be won. Undefined: nothing new yet, and who works may breathe. */
-export function* figuresOf(clock: Clock, { coarse, runs }: Effort): Generator<FiguresAnswer | undefined> {
+/**
+ * Answers to one question about a game that can be won. Undefined: nothing new yet, and who works may breathe.
+ *
+ * @param whole the game with everything used that is left out today
+ */
+export function* figuresOf(
+  clock: Clock,
+  { coarse, runs }: Effort,
+  whole?: Clock,
+): Generator<FiguresAnswer | undefined> {
   const rules = statedRules(clock);
   const batch = new Batch(clock, rules);
   const answer = (figures: Figures): FiguresAnswer => {
@@ -35,13 +43,16 @@ export function* figuresOf(clock: Clock, { coarse, runs }: Effort): Generator<Fi
   };
 
   yield* batch.runInSlices(coarse);
-  const nothingMore = { costs: undefined, byHints: undefined, byChoosing: undefined };
+  const nothingMore = { whole: undefined, costs: undefined, byHints: undefined, byChoosing: undefined };
   const chain = criticalChain(clock.network);
   yield answer({ clock, simulated: batch.result(), coarse: true, chain, ...nothingMore });
   yield* batch.runInSlices(runs - coarse);
   const simulated = batch.result();
-  const fine: Figures = { clock, simulated, coarse: false, chain, ...nothingMore };
-  yield answer(fine);
+  const own: Figures = { clock, simulated, coarse: false, chain, ...nothingMore };
+  yield answer(own);
+  const inTime = whole && canPlay(whole.network) ? yield* chance(whole, statedRules(whole), runs) : undefined;
+  const fine: Figures = inTime === undefined ? own : { ...own, whole: { inTime } };
+  if (fine !== own) yield answer(fine);
   const costs = yield* costsIn(clock, rules, runs);
   yield answer({ ...fine, costs });
 

@@ -18,6 +18,8 @@ import script from './simulation.worker.ts?worker&url';
 export interface SimulationQuestion {
   readonly ticket: number;
   readonly clock: Clock;
+  /** The game with everything used; undefined where nothing is left out today. */
+  readonly whole: Clock | undefined;
 }
 
 export interface SimulationAnswer {
@@ -34,11 +36,18 @@ function stillThere(findings: readonly TimedFinding[], { nodes }: Game): readonl
   return findings.filter((finding) => finding.nodes.every((id) => nodes.has(id)));
 }
 
+type Asked = Pick<SimulationQuestion, 'clock' | 'whole'>;
+
+function isSame(a: Asked, b: Asked): boolean {
+  if (!sameClock(a.clock, b.clock)) return false;
+  return a.whole && b.whole ? sameClock(a.whole, b.whole) : a.whole === b.whole;
+}
+
 /** Starts asking; called once. */
 export function startSimulating(): void {
   let helper = startHelper<SimulationQuestion | undefined, SimulationAnswer>(script);
   let ticket = 0;
-  let asked: Clock | undefined;
+  let asked: Asked | undefined;
   /** Of the game last asked about. */
   let id: string | undefined;
   let stopPage = (): void => undefined;
@@ -46,7 +55,7 @@ export function startSimulating(): void {
   const hear = (answer: FiguresAnswer | undefined) => {
     if (!asked) return;
     if (!answer) return useSimulated.setState({ ...NOTHING_SIMULATED, failed: true });
-    const figures = { clock: asked, ...answer.figures };
+    const figures = { clock: asked.clock, ...answer.figures };
     const known = useSimulated.getState();
     // What rests on the costs stands until there are new ones, as these do.
     const late = figures.costs ? [] : known.findings.filter(isLateFinding);
@@ -58,11 +67,11 @@ export function startSimulating(): void {
       findings: [...answer.findings, ...late],
     });
   };
-  const put = (clock: Clock) => {
+  const put = ({ clock, whole }: Asked) => {
     stopPage();
-    if (helper) return helper.put({ ticket, clock });
+    if (helper) return helper.put({ ticket, clock, whole });
     const own = ticket;
-    stopPage = inSlices(figuresOf(clock, ON_THE_PAGE), {
+    stopPage = inSlices(figuresOf(clock, ON_THE_PAGE, whole), {
       hear: (answer) => own === ticket && hear(answer),
       fail: () => own === ticket && hear(undefined),
       length: SLICE,
@@ -77,18 +86,22 @@ export function startSimulating(): void {
     useSimulated.setState(NOTHING_SIMULATED);
   };
   const consider = () => {
-    const { game, network, canBeWon } = currentAssessment();
+    const { game, network, canBeWon, context } = currentAssessment();
     const { provenance } = useGame.getState();
     if (!canBeWon || provenance.id !== id) end();
     id = provenance.id;
     if (!canBeWon) return;
-    const clock = clockOf(game, network);
-    if (asked && sameClock(asked, clock)) return;
+    const all = context.whole();
+    const next: Asked = {
+      clock: clockOf(game, network),
+      whole: all && clockOf(all.game, all.network),
+    };
+    if (asked && isSame(asked, next)) return;
     ticket += 1;
-    asked = clock;
+    asked = next;
     const { figures, findings } = useSimulated.getState();
     if (figures) useSimulated.setState({ isOld: true, findings: stillThere(findings, game) });
-    put(clock);
+    put(next);
   };
 
   if (helper) {

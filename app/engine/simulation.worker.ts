@@ -11,9 +11,9 @@ let stop = (): void => undefined;
 self.onmessage = ({ data }: MessageEvent<SimulationQuestion | undefined>) => {
   stop();
   if (!data) return;
-  const { ticket, clock } = data;
+  const { ticket, clock, whole } = data;
   const tell = (answer: SimulationAnswer) => self.postMessage(answer);
-  stop = inSlices(figuresOf(clock, IN_A_WORKER), {
+  stop = inSlices(figuresOf(clock, IN_A_WORKER, whole), {
     hear: (answer) => tell({ ticket, answer }),
     fail: () => tell({ ticket, answer: undefined }),
     length: SLICE,

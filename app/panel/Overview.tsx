@@ -5,6 +5,7 @@ import { PartView } from '../parts/PartView.tsx';
 import { part } from '../parts/part.ts';
 import { useAssessment } from '../store/assessment.ts';
 import { Findings } from './Findings.tsx';
+import { LeftOut } from './LeftOut.tsx';
 import { OrderOfPlay } from './OrderOfPlay.tsx';
 
 const LESSON_TIME = part(() => import('./LessonTime.tsx'));
@@ -20,6 +21,7 @@ export function Overview() {
         <>
           <Findings level="stops" findings={findings} />
           <Findings level="look" findings={findings} timed={timed} />
+          <LeftOut />
           {measures.solvable && (
             <div className="panel-section panel-time">
               <PartView of={LESSON_TIME}>{({ default: LessonTime }) => <LessonTime />}</PartView>

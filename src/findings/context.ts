@@ -16,6 +16,7 @@ import { blockedNodes, type Root, rootsOf } from './roots.ts';
 
 /** The game with everything used that is left out today. */
 export interface Whole {
+  readonly game: Game;
   readonly network: Network;
   readonly measures: Measures;
 }
@@ -134,7 +135,7 @@ export function contextOf(game: Game, network: Network, measures: Measures, word
       const used = withAllUsed(game);
       if (!used) return undefined;
       const whole = compile(used);
-      return { network: whole, measures: measure(whole) };
+      return { game: used, network: whole, measures: measure(whole) };
     }),
     linksTo: (id) => into().get(id) ?? [],
     linksFrom: (id) => outOf().get(id) ?? [],

@@ -2,7 +2,7 @@
 import type { NodeId } from '../game/model.ts';
 
 /** What an underlined word counts, and so where it leads. */
-export type Topic = 'stops' | 'look' | 'steps' | 'needed' | 'chain' | 'time' | 'chance';
+export type Topic = 'stops' | 'look' | 'steps' | 'needed' | 'chain' | 'time' | 'chance' | 'leftOut';
 
 export type Part =
   | string

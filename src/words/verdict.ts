@@ -2,11 +2,13 @@
 import type { Fewest } from '../engine/measures.ts';
 import type { Simulated } from '../engine/simulation/model.ts';
 import type { Assessment } from '../findings/assess.ts';
+import { lossOf } from '../findings/loss.ts';
 import type { TimedFinding } from '../findings/timed/timed-finding.ts';
 import { OFTEN_ENOUGH } from '../findings/timed/too-long.ts';
 import { lessonOf } from '../game/defaults.ts';
 import { finish, lessonsInTen } from './chance.ts';
 import { findingHeadline } from './findings/index.ts';
+import { lossClause } from './left-out.ts';
 import { count, lessonInWords, minutesInWords, minutesOf } from './numbers.ts';
 import { sentence } from './say.ts';
 import type { Part, Sentence } from './sentence.ts';
@@ -60,13 +62,22 @@ export function verdictOf(
       return {
         tone,
         first: won(assessment, fewest, timed.simulated),
-        second: lookSentence(assessment, timed),
+        second: also(lookSentence(assessment, timed), leftOutSentence(assessment)),
       };
     case 'stops':
       return stopped(assessment);
     case 'open':
       return nothingToWin(assessment);
   }
+}
+
+function also(first: Sentence, second: Sentence): Sentence {
+  return sentence(first, first.length > 0 && second.length > 0 ? ' ' : '', second);
+}
+
+function leftOutSentence(assessment: Assessment): Sentence {
+  const loss = lossOf(assessment);
+  return loss ? lossClause(loss) : [];
 }
 
 function nothingToWin(assessment: Assessment): Verdict {
@@ -182,7 +193,7 @@ function stopped(assessment: Assessment): Verdict {
       { strong: 'It cannot be won.' },
       first ? sentence(' ', findingHeadline(assessment.game, first)) : [],
     ),
-    second: sentence(rest, rest.length > 0 && done.length > 0 ? ' ' : '', done),
+    second: also(rest, done),
   };
 }
 

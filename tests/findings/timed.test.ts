@@ -38,6 +38,7 @@ function figuresOf(game: Game, costs?: StepCosts): Figures {
     coarse: false,
     chain: new Int32Array(0),
     costs,
+    whole: undefined,
     byHints: undefined,
     byChoosing: undefined,
   };

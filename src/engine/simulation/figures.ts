@@ -20,6 +20,8 @@ export interface Figures {
   readonly chain: Int32Array;
   /** The following are undefined until they have been worked out. */
   readonly costs: StepCosts | undefined;
+  /** Of the game with everything used that is left out today: the share of runs in time. Also undefined where nothing is left out. */
+  readonly whole: { readonly inTime: number } | undefined;
   /** Shares of runs in time with 0, 1, 2 … hints. */
   readonly byHints: readonly number[] | undefined;
   /** Shares of runs in time by each of WAYS. */

@@ -40,7 +40,7 @@ async function start() {
   const answer = (question = worker.questions.at(-1), most = Number.POSITIVE_INFINITY) => {
     if (!question) throw new Error('a question');
     let told = 0;
-    for (const one of figuresOf(question.clock, { coarse: 20, runs: 60 })) {
+    for (const one of figuresOf(question.clock, { coarse: 20, runs: 60 }, question.whole)) {
       if (!one) continue;
       worker.onmessage?.({ data: { ticket: question.ticket, answer: one } });
       told += 1;
@@ -95,6 +95,34 @@ test('moving and renaming ask nothing', async () => {
   edit({ type: 'rename', id: 'sum', name: 'Add the columns' });
   expect(worker.questions).toHaveLength(1);
   expect(now()).toBe(before);
+});
+
+test('the chance of the whole game is asked for as long as something is left out, and anew when that changes', async () => {
+  const { worker, edit, answer, now } = await start();
+  answer();
+  expect(worker.questions.at(-1)?.whole).toBeUndefined();
+  expect(now().figures?.whole).toBeUndefined();
+  edit(
+    {
+      type: 'add',
+      nodes: [{ id: 'spare', kind: 'puzzle', name: 'Spare', minutes: { low: 60, likely: 61, high: 62 } }],
+      links: [{ id: 'l9', from: 'spare', to: 'lock', at: [1] }],
+      positions: [],
+    },
+    { type: 'leaveOut', ids: ['spare'], leftOut: true },
+  );
+  answer();
+  const { simulated, whole } = now().figures ?? {};
+  expect(simulated?.inTime).toBeGreaterThan(0);
+  expect(whole).toEqual({ inTime: 0 });
+  const asked = worker.questions.length;
+  edit({ type: 'setFields', id: 'spare', fields: { minutes: { low: 0, likely: 0, high: 0 } } });
+  expect(worker.questions).toHaveLength(asked + 1);
+  answer();
+  expect(now().figures?.whole).toEqual({ inTime: simulated?.inTime });
+  edit({ type: 'leaveOut', ids: ['spare'], leftOut: false });
+  answer();
+  expect(now().figures?.whole).toBeUndefined();
 });
 
 test('an answer to an older question is not heard', async () => {

@@ -25,6 +25,7 @@ function figuresWith(costs: ReadonlyMap<string, number> | undefined): Figures {
     coarse: false,
     chain: criticalChain(network),
     costs: costs && { minutes, decides: new Float64Array(network.size) },
+    whole: undefined,
     byHints: undefined,
     byChoosing: undefined,
   };

@@ -38,6 +38,7 @@ function figuresOf(costs?: (index: (id: string) => number, size: number) => Step
     coarse: true,
     chain: criticalChain(network),
     costs: costs?.((id) => network.index.get(id) ?? -1, network.size),
+    whole: undefined,
     byHints: undefined,
     byChoosing: undefined,
   };

@@ -19,7 +19,7 @@ function haveFigures(isOld = false): void {
   const clock = clockOf(game, network);
   const simulated = simulate(clock, undefined, 20);
   if (!simulated) throw new Error('the game cannot be won');
-  const nothingMore = { costs: undefined, byHints: undefined, byChoosing: undefined };
+  const nothingMore = { whole: undefined, costs: undefined, byHints: undefined, byChoosing: undefined };
   const figures = { clock, simulated, coarse: false, chain: new Int32Array(0), ...nothingMore };
   useSimulated.setState({ figures, isOld });
 }

@@ -1,0 +1,35 @@
+/**
+ * What the game loses by what is left out today: the same game with everything used, beside the game as it is. Cost: that of measuring
+ * the whole game once.
+ */
+import { byCodePoint } from '../game/compare.ts';
+import type { NodeId } from '../game/model.ts';
+import type { Assessment } from './assess.ts';
+
+export interface Loss {
+  /** What the teacher has left out; what goes with it is not among them. By name, then id. */
+  readonly things: readonly NodeId[];
+  /** Steps that can be done fewer; negative: more. */
+  readonly steps: number;
+  /** Of the shortest time less; negative: more. Undefined where one of the two has none. */
+  readonly minutes: number | undefined;
+  /** Every prize can be reached: today, and with everything used. */
+  readonly solvable: { readonly now: boolean; readonly whole: boolean };
+}
+
+/** Undefined where nothing is left out. */
+export function lossOf({ game, measures, context }: Assessment): Loss | undefined {
+  const whole = context.whole();
+  if (!whole) return undefined;
+  const things = [...game.nodes.values()]
+    .filter(({ leftOut }) => leftOut === true)
+    .sort((a, b) => byCodePoint(a.name, b.name) || byCodePoint(a.id, b.id))
+    .map(({ id }) => id);
+  const solvable = { now: measures.solvable, whole: whole.measures.solvable };
+  return {
+    things,
+    steps: whole.measures.steps - measures.steps,
+    minutes: solvable.now && solvable.whole ? whole.measures.shortest - measures.shortest : undefined,
+    solvable,
+  };
+}

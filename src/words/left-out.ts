@@ -1,0 +1,71 @@
+/** What the game loses by what is left out today. */
+import type { Loss } from '../findings/loss.ts';
+import type { Game } from '../game/model.ts';
+import { lessonsFinish, shareInTen } from './chance.ts';
+import { count, minutesInWords } from './numbers.ts';
+import { capital, sayer, sentence } from './say.ts';
+import type { Part, Sentence } from './sentence.ts';
+
+export const LEFT_OUT = {
+  title: 'Not today',
+  again: (things: number) => (things === 1 ? 'Use it today' : 'Use them all today'),
+} as const;
+
+/** A difference that is told: half a second of play. */
+const NOTHING = 0.5 / 60;
+
+/** 'less', 'more', or neither. */
+function way(difference: number, least: number): 'less' | 'more' | undefined {
+  if (Math.abs(difference) < least) return undefined;
+  return difference > 0 ? 'less' : 'more';
+}
+
+/** "3 steps and 6 minutes less"; undefined where there is no difference. */
+function difference({ steps, minutes = 0 }: Pick<Loss, 'steps' | 'minutes'>): string | undefined {
+  const [inSteps, inTime] = [way(steps, 1), way(minutes, NOTHING)];
+  const stepsSaid = count(Math.abs(steps), 'step');
+  const minutesSaid = minutesInWords(Math.abs(minutes));
+  if (inSteps && inTime) {
+    return inSteps === inTime
+      ? `${stepsSaid} and ${minutesSaid} ${inSteps}`
+      : `${stepsSaid} ${inSteps}, and ${minutesSaid} ${inTime}`;
+  }
+  if (inSteps) return `${stepsSaid} ${inSteps}`;
+  return inTime && `${minutesSaid} ${inTime}`;
+}
+
+/** For the verdict of a game that can be won: "Today 3 steps and 6 minutes less." Empty where there is no difference. */
+export function lossClause(loss: Loss): Sentence {
+  const said = difference(loss);
+  if (said === undefined) return [];
+  const words: Part = { topic: 'leftOut', text: said };
+  return ['Today ', words, '.'];
+}
+
+/** Shares of the lessons that end in time: today, and with everything used. */
+export interface Chances {
+  readonly now: number;
+  readonly whole: number;
+}
+
+/** "Without Rope lock and Tide puzzle today: 3 steps and 6 minutes less. About 9 lessons in 10 finish before the bell, with them about 7 in 10." */
+export function lossSentence(game: Game, loss: Loss, chances: Chances | undefined): Sentence {
+  const { things, solvable } = loss;
+  const said =
+    difference(loss) ?? (loss.minutes === undefined ? 'as many steps' : 'as many steps, and no time less');
+  const them = things.length === 1 ? 'it' : 'them';
+  return sentence(
+    'Without ',
+    sayer(game).names(things),
+    ` today: ${said}.`,
+    ...(solvable.whole ? [] : [` With ${them} a prize could not be reached.`]),
+    ...(solvable.whole && !solvable.now ? [` With ${them} every prize could be reached.`] : []),
+    ...(chances ? [' ', capital([chancesSaid(chances, them)])] : []),
+  );
+}
+
+function chancesSaid({ now, whole }: Chances, them: string): string {
+  const [today, full] = [shareInTen(now), shareInTen(whole)];
+  const finish = `${lessonsFinish(now)} before the bell`;
+  return today === full ? `${finish}, with ${them} or without.` : `${finish}, with ${them} ${full}.`;
+}
