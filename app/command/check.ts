@@ -118,7 +118,7 @@ function check(file: string, game: Game, kit: Kit | undefined): Checked {
   return {
     report: {
       file,
-      ...reportFrom(game, network, measures, fewest, figures),
+      ...reportFrom(game, network, measures, assessment.context.guesses(), fewest, figures),
       ...(fitting && { kit: kitReport(fitting) }),
       findings: told.map(({ finding: { code, level, nodes }, message }) => ({ code, level, nodes, message })),
     },

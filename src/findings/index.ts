@@ -3,9 +3,12 @@ import { codeDisagrees } from './code-disagrees.ts';
 import { codeDoesNotFit } from './code-does-not-fit.ts';
 import { codeUnknown } from './code-unknown.ts';
 import type { Context } from './context.ts';
+import { easilyGuessed } from './easily-guessed.ts';
 import type { Finding } from './finding.ts';
+import { foundByChance } from './found-by-chance.ts';
 import { givenAway } from './given-away.ts';
 import { handOver } from './hand-over.ts';
+import { keyOpensSeveral } from './key-opens-several.ts';
 import { leadsNowhere } from './leads-nowhere.ts';
 import { moreTeamsThanPupils } from './more-teams-than-pupils.ts';
 import { needTooLarge } from './need-too-large.ts';
@@ -14,6 +17,7 @@ import { noMinutes } from './no-minutes.ts';
 import { noOtherWay } from './no-other-way.ts';
 import { noPrize } from './no-prize.ts';
 import { nothingOpens } from './nothing-opens.ts';
+import { opensAnother } from './opens-another.ts';
 import { parts } from './parts.ts';
 import { prizeGivenAway } from './prize-given-away.ts';
 import { prizeOutOfReach } from './prize-out-of-reach.ts';
@@ -37,6 +41,10 @@ export const RULES = [
   givenAway,
   handOver,
   sameCode,
+  opensAnother,
+  keyOpensSeveral,
+  easilyGuessed,
+  foundByChance,
   codeUnknown,
   weakCode,
   leadsNowhere,

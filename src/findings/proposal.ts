@@ -30,6 +30,23 @@ export interface ProposalValues {
   readonly link: { readonly from: NodeId; readonly to: NodeId };
   readonly unlink: { readonly from: NodeId; readonly to: NodeId };
   readonly addPrize: { readonly holder: NodeId };
+  /** Set a lock to a code of more symbols, with answers that give it. */
+  readonly longerCode: {
+    readonly fastener: NodeId;
+    readonly code: string;
+    readonly answers: readonly { readonly source: NodeId; readonly answer: string }[];
+  };
+  /** Let parts of a code lead to one puzzle, which gives them together. */
+  readonly joinParts: {
+    readonly fastener: NodeId;
+    readonly puzzle: NodeId;
+    readonly others: readonly NodeId[];
+    readonly answer: string;
+  };
+  /** Put what lies in a place into a box there, locked with the answer that leads to it. */
+  readonly lockAway: { readonly place: NodeId; readonly source: NodeId; readonly code: string };
+  /** A key of its own for each of these locks. */
+  readonly ownKeys: { readonly key: NodeId; readonly fasteners: readonly NodeId[] };
   /** Let a source's answer fill the whole code, not some positions of it. */
   readonly wholeAnswer: { readonly source: NodeId; readonly fastener: NodeId };
 }

@@ -1,12 +1,24 @@
 /** What a proposal does to the game: the words on its button. */
-import type { Proposal } from '../findings/proposal.ts';
+import type { Proposal, ProposalWith } from '../findings/proposal.ts';
 import type { Game } from '../game/model.ts';
 import { lockName } from './kinds.ts';
-import { sayer, sentence } from './say.ts';
+import { type Say, sayer, sentence } from './say.ts';
 import { plain, type Sentence } from './sentence.ts';
 
 export function proposalLabel(game: Game, proposal: Proposal): string {
   return plain(label(game, proposal));
+}
+
+/** "Set the lock to 4726, and let Moon puzzle give 26"; where it is the whole code, "… give it". */
+function longerCode(say: Say, { values }: ProposalWith<'longerCode'>): Sentence {
+  const { code, answers } = values;
+  const given = answers.map(({ source, answer }) =>
+    sentence(say.name(source), answer === code ? ' give it' : ` give ${answer}`),
+  );
+  return sentence(
+    `Set the lock to ${code}`,
+    ...given.flatMap((one, i) => [i === 0 ? ', and let ' : ', ', one]),
+  );
 }
 
 function label(game: Game, proposal: Proposal): Sentence {
@@ -62,6 +74,24 @@ function label(game: Game, proposal: Proposal): Sentence {
       );
     case 'addPrize':
       return sentence('Put a prize in ', say.name(proposal.values.holder));
+    case 'longerCode':
+      return longerCode(say, proposal);
+    case 'joinParts':
+      return sentence(
+        'Let ',
+        say.names(proposal.values.others),
+        ' lead to ',
+        say.name(proposal.values.puzzle),
+        `, which gives ${proposal.values.answer}`,
+      );
+    case 'lockAway':
+      return [`Put what lies there in a box locked with ${proposal.values.code}`];
+    case 'ownKeys':
+      return sentence(
+        proposal.values.fasteners.length === 1 ? 'Give ' : 'Give each of ',
+        say.names(proposal.values.fasteners),
+        ' a key of its own',
+      );
     case 'wholeAnswer':
       return sentence('Let ', say.name(proposal.values.source), ' give the whole code');
   }

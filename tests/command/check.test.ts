@@ -65,6 +65,15 @@ const reports = z.array(
       fewestExact: z.optional(z.boolean()),
       longestChain: z.optional(z.number()),
     }),
+    guess: z.record(
+      z.string(),
+      z.strictObject({
+        codes: z.nullable(z.number()),
+        left: z.nullable(z.number()),
+        minutes: z.nullable(z.number()),
+        skips: z.array(z.string()),
+      }),
+    ),
     minutes: z.optional(
       z.strictObject({
         shortest: z.number(),
@@ -159,6 +168,7 @@ describe('npm run check', () => {
       solvable: true,
       reached: ['cup', 'shelf'],
       steps: { total: 1, fewest: 1, fewestExact: true, longestChain: 1 },
+      guess: {},
       // One search of 1 to 5 minutes: 1 + 4 times a beta(2, 4), whose median is 0.3138. Three of the six pupils wait all the while.
       minutes: {
         shortest: 14 / 6,
@@ -186,6 +196,7 @@ describe('npm run check', () => {
       'solvable',
       'reached',
       'steps',
+      'guess',
       'findings',
     ]);
     expect(parsed[1]?.findings[0]).toEqual({

@@ -19,6 +19,8 @@ describe('the report of a game', () => {
       solvable: true,
       reached: ['__proto__', 'box', 'constructor', 'lock', 'shed', 'win'],
       steps: { total: 4, fewest: 4, fewestExact: true, longestChain: 3 },
+      // Without a code nobody knows how many there are.
+      guess: { lock: { codes: null, left: null, minutes: null, skips: ['constructor', 'shed'] } },
       // Nothing varies. Six pupils search for 2 minutes; then three wait for 1 minute, three for 3, and four for 1.
       minutes: { shortest: 7, median: 7, p10: 7, p90: 7, chanceInTime: 1 },
       waiting: {
@@ -73,6 +75,20 @@ describe('the report of a game', () => {
       solvable: false,
       reached: ['__proto__', 'constructor', 'shed'],
       steps: { total: 3 },
+      guess: { lock: { codes: null, left: null, minutes: null, skips: [] } },
     });
+  });
+
+  it('says of each lock how many codes are left to guess, by id, whatever the id', () => {
+    const withCode = nodes.map((node) =>
+      node.id === 'lock' ? { ...node, id: 'toString', code: '47' } : node,
+    );
+    const { guess } = reportOf(gameOf(withCode, ['constructor>toString', 'shed>constructor']));
+    expect(guess).toEqual(
+      Object.fromEntries([
+        ['toString', { codes: 100, left: 100, minutes: (50.5 * 5) / 60, skips: ['constructor', 'shed'] }],
+      ]),
+    );
+    expect(JSON.parse(JSON.stringify(guess))).toHaveProperty(['toString', 'left'], 100);
   });
 });

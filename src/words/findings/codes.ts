@@ -123,18 +123,6 @@ export function parts({ values }: FindingWith<'parts'>, say: Say): Told {
   }
 }
 
-export function sameCode({ values }: FindingWith<'sameCode'>, say: Say): Told {
-  const { fasteners } = values;
-  return {
-    is: capital(sentence(say.names(fasteners), ' have the same code, ', code(values.code), '.')),
-    so: [
-      fasteners.length === 2
-        ? 'Who knows it for one can open both.'
-        : 'Who knows it for one can open all of them.',
-    ],
-  };
-}
-
 export function codeUnknown({ values }: FindingWith<'codeUnknown'>, say: Say): Told {
   const { fastener, lacks } = values;
   const lock = say.name(fastener);

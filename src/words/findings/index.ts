@@ -5,7 +5,8 @@ import { type Say, sayer, sentence } from '../say.ts';
 import type { Sentence } from '../sentence.ts';
 import { noOtherWay } from './abilities.ts';
 import { needTooLarge, neverReached, nothingOpens, prizeOutOfReach, ring } from './blocked.ts';
-import { codeDisagrees, codeUnknown, parts, sameCode, sourcesDisagree, unknownType } from './codes.ts';
+import { codeDisagrees, codeUnknown, parts, sourcesDisagree, unknownType } from './codes.ts';
+import { easilyGuessed, foundByChance, keyOpensSeveral, opensAnother, sameCode } from './guess.ts';
 import { moreTeamsThanPupils, noMinutes } from './lesson.ts';
 import { codeDoesNotFit, weakCode } from './lock-codes.ts';
 import { givenAway, handOver, leadsNowhere, noPrize, prizeGivenAway } from './surplus.ts';
@@ -41,6 +42,14 @@ function tell(finding: Finding, say: Say): Told {
       return handOver(finding, say);
     case 'sameCode':
       return sameCode(finding, say);
+    case 'opensAnother':
+      return opensAnother(finding, say);
+    case 'keyOpensSeveral':
+      return keyOpensSeveral(finding, say);
+    case 'easilyGuessed':
+      return easilyGuessed(finding, say);
+    case 'foundByChance':
+      return foundByChance(finding, say);
     case 'codeUnknown':
       return codeUnknown(finding, say);
     case 'leadsNowhere':
