@@ -3,6 +3,8 @@ import { graphemesOf } from '../game/graphemes.ts';
 
 /** Full-width and circled signs, ligatures and the like in their plain form (NFKC), digits of any script as 0 to 9, without what makes an emoji of a digit. */
 export function plainSigns(text: string): string {
+  // Nearly every code is plain already, and asked for after each edit.
+  if (/^[ -~]*$/u.test(text)) return text;
   return text
     .replace(/[\uFE0F\u20E3]/gu, '')
     .normalize('NFKC')
