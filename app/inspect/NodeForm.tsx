@@ -10,6 +10,7 @@ import { ByChance } from './parts/ByChance.tsx';
 import { Care } from './parts/Care.tsx';
 import { Behind, Contents } from './parts/Contents.tsx';
 import { FindingsHere } from './parts/FindingsHere.tsx';
+import { Guessed } from './parts/Guessed.tsx';
 import { Hands } from './parts/Hands.tsx';
 import { HowLong } from './parts/HowLong.tsx';
 import { InLesson } from './parts/InLesson.tsx';
@@ -27,7 +28,7 @@ import { ThisLock } from './parts/ThisLock.tsx';
 import { Why } from './parts/Why.tsx';
 
 /** What is looked at, read or worked asks something of a pupil. */
-const ASKING: ReadonlySet<Kind> = new Set(['puzzle', 'place', 'clue', 'tool']);
+const ASKING: ReadonlySet<Kind> = new Set(['puzzle', 'place', 'clue', 'tool', 'fastener']);
 
 export function NodeForm({ node }: { node: GameNode }) {
   // What pupils read is what a clue or a puzzle is; on other things it is a label.
@@ -39,6 +40,7 @@ export function NodeForm({ node }: { node: GameNode }) {
       {node.kind === 'fastener' && <OpensWith node={node} />}
       {node.kind === 'fastener' && <ThisLock node={node} />}
       {node.kind === 'fastener' && showsCode(node) && <LockCode node={node} />}
+      {node.kind === 'fastener' && <Guessed node={node} />}
       {(node.kind === 'puzzle' || node.kind === 'clue') && <Answer node={node} />}
       {node.kind !== 'place' && node.kind !== 'puzzle' && <LiesIn node={node} />}
       {(node.kind === 'place' || node.kind === 'container') && <Contents node={node} />}

@@ -13,6 +13,9 @@ const NAMES: Readonly<Record<Ability, string>> = {
 
 export const ASKS = {
   heading: 'What it asks of a pupil',
+  /** Above the usual other way of a lock. */
+  of: (ability: Ability) => capital(NAMES[ability]),
+  more: 'And more than that',
   otherWay: 'The other way, for a pupil who cannot',
   otherWayHint: 'A partner reads it aloud; the card also has a shape.',
 };
@@ -26,4 +29,8 @@ export function abilitiesSaid(asks: readonly string[]): string {
   const known = ABILITIES.filter((ability) => asks.includes(ability)).map(abilityName);
   const others = asks.filter((ask) => !ABILITIES.some((ability) => ability === ask));
   return list([...known, ...others]);
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

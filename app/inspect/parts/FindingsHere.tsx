@@ -1,5 +1,5 @@
 /** What is to be said of the things in the form, with its mends at hand. */
-import { identityOf } from '../../../src/findings/finding.ts';
+import { type Finding, identityOf } from '../../../src/findings/finding.ts';
 import type { NodeId } from '../../../src/game/model.ts';
 import { useSimulation } from '../../engine/simulation.ts';
 import { FindingCard } from '../../panel/FindingCard.tsx';
@@ -16,17 +16,25 @@ export interface FindingsHereProps {
   readonly elsewhere?: readonly Subject[];
 }
 
-export function FindingsHere({ ids, of, elsewhere = [] }: FindingsHereProps) {
-  const { findings } = useAssessment();
-  const { findings: timed } = useSimulation();
-  const concerns = ({ nodes }: { readonly nodes: readonly NodeId[] }) =>
+const concerning =
+  (ids: readonly NodeId[]) =>
+  ({ nodes }: { readonly nodes: readonly NodeId[] }) =>
     ids.every((id) => nodes.includes(id));
-  const here = findings.filter((finding) => {
+
+/** Those that need no simulation. */
+export function useFindingsHere({ ids, of, elsewhere = [] }: FindingsHereProps): readonly Finding[] {
+  const concerns = concerning(ids);
+  return useAssessment().findings.filter((finding) => {
     const subject = subjectOf(finding);
     const isTold = of === undefined ? subject === undefined || !elsewhere.includes(subject) : subject === of;
     return isTold && concerns(finding);
   });
-  const later = of === undefined ? timed.filter(concerns) : [];
+}
+
+export function FindingsHere(props: FindingsHereProps) {
+  const here = useFindingsHere(props);
+  const { findings: timed } = useSimulation();
+  const later = props.of === undefined ? timed.filter(concerning(props.ids)) : [];
   if (here.length + later.length === 0) return null;
   return (
     <ul className="form-findings">
