@@ -14,20 +14,12 @@ import { SentenceText } from '../shell/SentenceText.tsx';
 import { choose, usePins } from './fitting.ts';
 import { LineSign } from './ItemSign.tsx';
 import { useKit } from './kit-state.ts';
+import { inOrderOfPlay } from './order.ts';
 import { suitingIn } from './suiting.ts';
 
 interface Part {
   readonly what: What;
   readonly supply: Supply;
-}
-
-/** In the order of play; what is never reached comes last. */
-function inOrderOfPlay({ network, measures }: Assessment, nodes: Iterable<NodeId>): readonly NodeId[] {
-  const numberOf = (id: NodeId) => {
-    const index = network.index.get(id);
-    return (index === undefined ? 0 : measures.number[index]) || Infinity;
-  };
-  return [...nodes].sort((a, b) => (numberOf(a) === numberOf(b) ? 0 : numberOf(a) - numberOf(b)));
 }
 
 export function FittingTable({ assessment, fitting }: { assessment: Assessment; fitting: Fitting }) {
@@ -65,7 +57,7 @@ function PartTable({ what, supply, assessment, fitting }: PartTableProps) {
       <h3 id={id}>{title}</h3>
       {supply.isCounted ? (
         <ul>
-          {inOrderOfPlay(assessment, supply.assigned.keys()).map((node) => (
+          {inOrderOfPlay(assessment, supply.assigned.keys(), (id) => id).map((node) => (
             <Row
               key={node}
               node={node}

@@ -1,5 +1,5 @@
 /** What is short, and what can be done about it: each a press, and one undo. */
-import { useId, useRef } from 'react';
+import { useId, useMemo, useRef } from 'react';
 import type { Assessment } from '../../src/findings/assess.ts';
 import type { Fitting } from '../../src/kit/fit/index.ts';
 import { noted, type Remedy, type Shortage, shortagesOf } from '../../src/kit/remedies/index.ts';
@@ -8,6 +8,7 @@ import { remedyLabel, remedySentence, shortageSentence } from '../../src/words/k
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { useGame } from '../store/game.ts';
 import { useKit } from './kit-state.ts';
+import { inOrderOfPlay } from './order.ts';
 import { useRemedies } from './remedies.ts';
 import { changeKit } from './write.ts';
 
@@ -18,9 +19,12 @@ function take(remedy: Remedy): void {
 
 export function Shortages({ assessment, fitting }: { assessment: Assessment; fitting: Fitting }) {
   const id = useId();
-  const shortages = shortagesOf(fitting);
+  const shortages = useMemo(
+    () => inOrderOfPlay(assessment, shortagesOf(fitting), ({ node }) => node),
+    [assessment, fitting],
+  );
   const heading = useRef<HTMLHeadingElement>(null);
-  const remedies = useRemedies(assessment, fitting);
+  const { remedies, failed } = useRemedies(assessment, fitting, shortages);
   return (
     <section className="kit-short" aria-labelledby={id}>
       <h3 id={id} ref={heading} tabIndex={-1}>
@@ -34,6 +38,7 @@ export function Shortages({ assessment, fitting }: { assessment: Assessment; fit
             assessment={assessment}
             shortage={shortage}
             remedies={remedies[i]}
+            failed={failed}
             onTaken={() => heading.current?.focus()}
           />
         ))}
@@ -45,21 +50,22 @@ export function Shortages({ assessment, fitting }: { assessment: Assessment; fit
 interface ShortProps {
   readonly assessment: Assessment;
   readonly shortage: Shortage;
-  /** Undefined while they are being tried. */
+  /** Undefined while they are being tried, or where that failed. */
   readonly remedies: readonly Remedy[] | undefined;
+  readonly failed: boolean;
   /** The button goes with what was short. */
   readonly onTaken: () => void;
 }
 
-function Short({ assessment: { game }, shortage, remedies, onTaken }: ShortProps) {
+function Short({ assessment: { game }, shortage, remedies, failed, onTaken }: ShortProps) {
   const { items } = useKit(({ owned }) => owned.kit);
   const readOnly = useGame((state) => state.readOnly);
   return (
-    <li className="finding finding-look" aria-busy={remedies === undefined}>
+    <li className="finding finding-look" aria-busy={remedies === undefined && !failed}>
       <p>
         <SentenceText sentence={shortageSentence(game, shortage)} />
       </p>
-      {remedies === undefined && <p className="hint">{FOR_GAME.working}</p>}
+      {remedies === undefined && <p className="hint">{failed ? FOR_GAME.failed : FOR_GAME.working}</p>}
       {remedies?.length === 0 && <p className="hint">{FOR_GAME.noRemedy}</p>}
       <ul className="kit-remedies">
         {remedies?.map((remedy) => {

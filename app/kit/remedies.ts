@@ -1,44 +1,78 @@
-/** What can be done about each shortage: tried one after the other, while the page goes on. */
+/** What can be done about each shortage: tried one after the other by a worker or, where none runs, by the page in slices. */
 import { useEffect, useState } from 'react';
 import type { Assessment } from '../../src/findings/assess.ts';
-import type { Fresh } from '../../src/findings/finding.ts';
 import type { Fitting } from '../../src/kit/fit/index.ts';
-import type { Kit } from '../../src/kit/model.ts';
-import { type Remedy, remediesFor, shortagesOf } from '../../src/kit/remedies/index.ts';
-import { newName } from '../../src/words/canvas.ts';
-import { inSlices } from '../parts/in-slices.ts';
-import { freshId } from '../store/ids.ts';
+import type { Remedy, Shortage } from '../../src/kit/remedies/index.ts';
+import { type Helper, startHelper } from '../parts/helper.ts';
+import { holdScript } from '../parts/hold-script.ts';
+import { type Failed, run } from '../parts/run.ts';
 import { useKit } from './kit-state.ts';
+import script from './remedies.worker.ts?worker&url';
+import { type RemediesAnswer, type RemediesQuestion, remediesAnswers } from './remedies-work.ts';
 
-const FRESH: Fresh = { newId: freshId, nameOf: newName };
+type RemediesHelper = Helper<RemediesQuestion, RemediesAnswer | Failed>;
 
-function* each(assessment: Assessment, kit: Kit, fitting: Fitting): Generator<readonly Remedy[], undefined> {
-  for (const shortage of shortagesOf(fitting)) yield remediesFor(assessment, kit, fitting, shortage, FRESH);
+/** Waits for its next question. */
+let idle: RemediesHelper | undefined;
+/** One has been lost, so no other is tried. */
+let isRefused = false;
+
+holdScript(script);
+
+const start = () => (isRefused ? undefined : startHelper<RemediesQuestion, RemediesAnswer | Failed>(script));
+
+function keep(helper: RemediesHelper): void {
+  idle = helper;
+  helper.lost = () => {
+    isRefused = true;
+    if (idle === helper) idle = undefined;
+  };
+}
+
+function ask(
+  question: RemediesQuestion,
+  told: { readonly hear: (answer: RemediesAnswer) => void; readonly fail: () => void },
+): () => void {
+  const helper = idle ?? start();
+  idle = undefined;
+  return run(question, {
+    ...told,
+    helper,
+    onThePage: remediesAnswers,
+    free: keep,
+    lost: () => {
+      isRefused = true;
+    },
+  });
 }
 
 interface Found {
   readonly of: Fitting | undefined;
   readonly remedies: readonly (readonly Remedy[])[];
+  readonly failed: boolean;
 }
 
+const NOTHING: Found = { of: undefined, remedies: [], failed: false };
+
 /** In the order of the shortages; of those that are not there yet nothing is known yet. */
-export function useRemedies(assessment: Assessment, fitting: Fitting): readonly (readonly Remedy[])[] {
+export function useRemedies(
+  { game }: Assessment,
+  fitting: Fitting,
+  shortages: readonly Shortage[],
+): Omit<Found, 'of'> {
   const kit = useKit(({ owned }) => owned.kit);
-  const [found, setFound] = useState<Found>({ of: undefined, remedies: [] });
-  useEffect(
-    () =>
-      inSlices(each(assessment, kit, fitting), {
-        length: 0,
-        hear: (remedies) =>
-          setFound((before) => ({
-            of: fitting,
-            remedies: [...(before.of === fitting ? before.remedies : []), remedies],
-          })),
-        fail: (error) => {
-          throw error;
-        },
-      }),
-    [assessment, kit, fitting],
-  );
-  return found.of === fitting ? found.remedies : [];
+  const [found, setFound] = useState(NOTHING);
+  useEffect(() => {
+    if (shortages.length === 0) return;
+    const add = (change: (own: Found) => Found) =>
+      setFound((before) => change(before.of === fitting ? before : { ...NOTHING, of: fitting }));
+    return ask(
+      { game, kit, fitting, shortages },
+      {
+        hear: ({ remedies }) => add((own) => ({ ...own, remedies: [...own.remedies, remedies] })),
+        fail: () => add((own) => ({ ...own, failed: true })),
+      },
+    );
+  }, [game, kit, fitting, shortages]);
+  return found.of === fitting ? found : NOTHING;
 }

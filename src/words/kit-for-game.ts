@@ -12,6 +12,7 @@ export const FOR_GAME = {
   short: 'What is short',
   nothingShort: 'Nothing is short.',
   working: 'Working out what can be done about it.',
+  failed: 'What can be done about it could not be worked out.',
   noRemedy: 'Nothing that is here can stand in for it.',
   choose: 'Choose',
   chooseFor: (title: string) => `Choose for ${title}`,
