@@ -2,7 +2,7 @@
 import type { Assessment } from '../../src/findings/assess.ts';
 import type { Game } from '../../src/game/model.ts';
 import type { LineKey, Plan, ShortLine } from '../../src/kit/adapt/plan.ts';
-import { noted, type Remedy, shortagesOf } from '../../src/kit/remedies/index.ts';
+import { noted, type Remedy } from '../../src/kit/remedies/index.ts';
 import { ADAPT, shortDone } from '../../src/words/adapt.ts';
 import { FOR_GAME } from '../../src/words/kit-for-game.ts';
 import { remedyLabel, remedySentence, shortageSentence } from '../../src/words/kit-remedies.ts';
@@ -26,24 +26,20 @@ const MOST = 2;
 
 export function ShortLines({ plan, assessment, main }: ShortLinesProps) {
   const fitting = useFitting();
-  const remedies = useRemedies(assessment, fitting);
-  const places = new Map(shortagesOf(fitting).map(({ part, node }, i) => [`${part} ${node}`, i]));
+  const { remediesOf } = useRemedies(assessment, fitting);
   const lines = plan.lines.filter((line) => line.sort === 'short');
   if (lines.length === 0) return <p className="quiet">{ADAPT.nothingShort}</p>;
   return (
     <ul>
-      {lines.map((line) => {
-        const { part, node } = line.shortage;
-        return (
-          <Short
-            key={line.key}
-            line={line}
-            assessment={assessment}
-            remedies={remedies[places.get(`${part} ${node}`) ?? -1]}
-            main={line.key === main}
-          />
-        );
-      })}
+      {lines.map((line) => (
+        <Short
+          key={line.key}
+          line={line}
+          assessment={assessment}
+          remedies={remediesOf(line.shortage)}
+          main={line.key === main}
+        />
+      ))}
     </ul>
   );
 }

@@ -1,14 +1,13 @@
 /** What is short, and what can be done about it: each a press, and one undo. */
-import { useId, useMemo, useRef } from 'react';
+import { useId, useRef } from 'react';
 import type { Assessment } from '../../src/findings/assess.ts';
 import type { Fitting } from '../../src/kit/fit/index.ts';
-import { noted, type Remedy, type Shortage, shortagesOf } from '../../src/kit/remedies/index.ts';
+import { noted, type Remedy, type Shortage } from '../../src/kit/remedies/index.ts';
 import { FOR_GAME } from '../../src/words/kit-for-game.ts';
 import { remedyLabel, remedySentence, shortageSentence } from '../../src/words/kit-remedies.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { useGame } from '../store/game.ts';
 import { useKit } from './kit-state.ts';
-import { inOrderOfPlay } from './order.ts';
 import { useRemedies } from './remedies.ts';
 import { changeKit } from './write.ts';
 
@@ -19,12 +18,8 @@ function take(remedy: Remedy): void {
 
 export function Shortages({ assessment, fitting }: { assessment: Assessment; fitting: Fitting }) {
   const id = useId();
-  const shortages = useMemo(
-    () => inOrderOfPlay(assessment, shortagesOf(fitting), ({ node }) => node),
-    [assessment, fitting],
-  );
   const heading = useRef<HTMLHeadingElement>(null);
-  const { remedies, failed } = useRemedies(assessment, fitting, shortages);
+  const { shortages, remediesOf, failed } = useRemedies(assessment, fitting);
   return (
     <section className="kit-short" aria-labelledby={id}>
       <h3 id={id} ref={heading} tabIndex={-1}>
@@ -32,12 +27,12 @@ export function Shortages({ assessment, fitting }: { assessment: Assessment; fit
       </h3>
       {shortages.length === 0 && <p className="quiet">{FOR_GAME.nothingShort}</p>}
       <ul>
-        {shortages.map((shortage, i) => (
+        {shortages.map((shortage) => (
           <Short
             key={`${shortage.part} ${shortage.node}`}
             assessment={assessment}
             shortage={shortage}
-            remedies={remedies[i]}
+            remedies={remediesOf(shortage)}
             failed={failed}
             onTaken={() => heading.current?.focus()}
           />

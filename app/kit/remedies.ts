@@ -1,12 +1,13 @@
 /** What can be done about each shortage: tried one after the other by a worker or, where none runs, by the page in slices. */
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { Assessment } from '../../src/findings/assess.ts';
 import type { Fitting } from '../../src/kit/fit/index.ts';
-import type { Remedy, Shortage } from '../../src/kit/remedies/index.ts';
+import { type Remedy, type Shortage, shortagesOf } from '../../src/kit/remedies/index.ts';
 import { type Helper, startHelper } from '../parts/helper.ts';
 import { holdScript } from '../parts/hold-script.ts';
 import { type Failed, run } from '../parts/run.ts';
 import { useKit } from './kit-state.ts';
+import { inOrderOfPlay } from './order.ts';
 import script from './remedies.worker.ts?worker&url';
 import { type RemediesAnswer, type RemediesQuestion, remediesAnswers } from './remedies-work.ts';
 
@@ -48,20 +49,30 @@ function ask(
 
 interface Found {
   readonly of: Fitting | undefined;
+  /** In the order of the shortages, as far as they have been tried. */
   readonly remedies: readonly (readonly Remedy[])[];
   readonly failed: boolean;
 }
 
 const NOTHING: Found = { of: undefined, remedies: [], failed: false };
 
-/** In the order of the shortages; of those that are not there yet nothing is known yet. */
-export function useRemedies(
-  { game }: Assessment,
-  fitting: Fitting,
-  shortages: readonly Shortage[],
-): Omit<Found, 'of'> {
+export interface Remedies {
+  /** In the order of play. */
+  readonly shortages: readonly Shortage[];
+  /** Undefined while they are being tried, or where that failed. */
+  readonly remediesOf: (shortage: Pick<Shortage, 'part' | 'node'>) => readonly Remedy[] | undefined;
+  readonly failed: boolean;
+}
+
+/** @param fitting of the game that is assessed and the kit */
+export function useRemedies(assessment: Assessment, fitting: Fitting): Remedies {
+  const { game } = assessment;
   const kit = useKit(({ owned }) => owned.kit);
   const [found, setFound] = useState(NOTHING);
+  const shortages = useMemo(
+    () => inOrderOfPlay(assessment, shortagesOf(fitting), ({ node }) => node),
+    [assessment, fitting],
+  );
   useEffect(() => {
     if (shortages.length === 0) return;
     const add = (change: (own: Found) => Found) =>
@@ -74,5 +85,11 @@ export function useRemedies(
       },
     );
   }, [game, kit, fitting, shortages]);
-  return found.of === fitting ? found : NOTHING;
+  const { remedies, failed } = found.of === fitting ? found : NOTHING;
+  return {
+    shortages,
+    remediesOf: ({ part, node }) =>
+      remedies[shortages.findIndex((one) => one.part === part && one.node === node)],
+    failed,
+  };
 }
