@@ -49,8 +49,10 @@ export function Verdict() {
   );
   const verdict: Words = useLiftAnswer(assessment, lifted) ?? own;
   const aside = plain(useHeadNews()).length + plain(useRefusalWords()).length;
+  // News is told first: what is lost today stands in the panel too.
+  const today = aside > 0 ? [] : (verdict.today ?? []);
   const { sign, className } = SIGNS[verdict.tone];
-  const length = plain(verdict.first).length + plain(verdict.second).length + aside;
+  const length = plain(verdict.first).length + plain(verdict.second).length + plain(today).length + aside;
   // Beside long news the answer and what is to be looked at: the figures stand in the panel.
   const figures = aside > 0 && length > THREE_LINES ? [] : verdict.first.slice(1);
   return (
@@ -67,6 +69,7 @@ export function Verdict() {
             isOld={isOld || judging === undefined}
             areShort={aside > 0 && length > THREE_SHORT_LINES}
             figures={figures}
+            today={today}
           />
         )}
         <HeadNews />
@@ -80,13 +83,14 @@ interface ToldProps {
   readonly verdict: Words;
   /** What is told of the figures. */
   readonly figures: Sentence;
+  readonly today: Sentence;
   /** These go where the screen is narrow. */
   readonly areShort: boolean;
   /** What rests on old figures is pale, and not read out, until the new ones are there. */
   readonly isOld: boolean;
 }
 
-function Told({ verdict, figures, areShort, isOld }: ToldProps) {
+function Told({ verdict, figures, today, areShort, isOld }: ToldProps) {
   return (
     <div aria-live="polite" aria-atomic="true" aria-busy={isOld} data-verdict={verdict.tone}>
       <p>
@@ -98,6 +102,11 @@ function Told({ verdict, figures, areShort, isOld }: ToldProps) {
       {plain(verdict.second) !== '' && (
         <p className="head-second">
           <SentenceText sentence={verdict.second} leads />{' '}
+        </p>
+      )}
+      {today.length > 0 && (
+        <p className="head-second head-figures">
+          <SentenceText sentence={today} leads />{' '}
         </p>
       )}
     </div>

@@ -55,11 +55,11 @@ export function reportLines(
   fewest: Fewest | undefined,
   timed: Timed,
 ): string[] {
-  const { first, second } = verdictOf(assessment, fewest, timed);
+  const { first, second, today = [] } = verdictOf(assessment, fewest, timed);
   const title = assessment.game.head.title?.trim() ?? '';
   return [
     title === '' ? file : `${file}: ${title}`,
-    [first, second]
+    [first, second, today]
       .map(plain)
       .filter((text) => text !== '')
       .join(' '),

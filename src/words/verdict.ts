@@ -22,6 +22,8 @@ export interface Verdict {
   readonly first: Sentence;
   /** What else is to be said, on a second line where there is room; may be empty. */
   readonly second: Sentence;
+  /** What the game loses by what is left out today, where the screen is wide enough. */
+  readonly today?: Sentence;
 }
 
 /** What simulated lessons add to the assessment; nothing while that is being worked out. */
@@ -62,17 +64,14 @@ export function verdictOf(
       return {
         tone,
         first: won(assessment, fewest, timed.simulated),
-        second: also(lookSentence(assessment, timed), leftOutSentence(assessment)),
+        second: lookSentence(assessment, timed),
+        today: leftOutSentence(assessment),
       };
     case 'stops':
       return stopped(assessment);
     case 'open':
       return nothingToWin(assessment);
   }
-}
-
-function also(first: Sentence, second: Sentence): Sentence {
-  return sentence(first, first.length > 0 && second.length > 0 ? ' ' : '', second);
 }
 
 function leftOutSentence(assessment: Assessment): Sentence {
@@ -193,7 +192,7 @@ function stopped(assessment: Assessment): Verdict {
       { strong: 'It cannot be won.' },
       first ? sentence(' ', findingHeadline(assessment.game, first)) : [],
     ),
-    second: also(rest, done),
+    second: sentence(rest, rest.length > 0 && done.length > 0 ? ' ' : '', done),
   };
 }
 
