@@ -3,6 +3,7 @@
  * It is settled node by node, those with the fewest items that suit first, then by id. At home is, of the items that suit, the one that most copies
  * had before and still has units; where none had, the one with the least of, in this order: copies that its free units leave without, whether
  * its keys are like those at home elsewhere and one opens the other too soon, waste, place in the kit. Its units are set aside, as far as they go.
+ * Keys of what is pinned at a node are at home there from the start.
  */
 import type { NodeId } from '../../game/model.ts';
 import type { ItemId, KitItem } from '../model.ts';
@@ -30,11 +31,14 @@ export function groupOf(item: KitItem): string | undefined {
 export function settleHomes<I extends KitItem>(
   homeless: readonly Homeless<I>[],
   free: ReadonlyMap<ItemId, number>,
+  groupsPinned: readonly (readonly [group: string, node: NodeId])[],
   tooSoon: TooSoon,
 ): Homes {
   const left = new Map(free);
   const homeOf = new Map<NodeId, ItemId>();
   const nodesOf = new Map<string, NodeId[]>();
+  const settle = (group: string, node: NodeId) => nodesOf.set(group, [...(nodesOf.get(group) ?? []), node]);
+  for (const [group, node] of groupsPinned) settle(group, node);
   const clashes = (node: NodeId, item: KitItem) => {
     const group = groupOf(item);
     if (group === undefined) return false;
@@ -67,7 +71,7 @@ export function settleHomes<I extends KitItem>(
     homeOf.set(one.node, home.id);
     left.set(home.id, Math.max(0, unitsOf(home) - one.copies));
     const group = groupOf(home);
-    if (group !== undefined) nodesOf.set(group, [...(nodesOf.get(group) ?? []), one.node]);
+    if (group !== undefined) settle(group, one.node);
   }
   return { homeOf, clashes };
 }

@@ -7,7 +7,7 @@ import { boxWaste, haspWaste, lockWaste } from './costs.ts';
 import { groupOf } from './homes.ts';
 import { type TooSoon, tooSoonIn } from './keys-alike.ts';
 import { boxUnfit, haspUnfit, lockUnfit, symbolsFor, type Through, toolUnfit } from './suits.ts';
-import { type Demand, type Given, type LoosePin, type Pins, supply } from './supply.ts';
+import { type Demand, type Given, type LoosePin, type Pins, type SupplyOptions, supply } from './supply.ts';
 
 export type { Unfit } from './suits.ts';
 export type { Given, LoosePin, Pins } from './supply.ts';
@@ -20,7 +20,9 @@ export interface FitOptions {
   /** By container. */
   readonly haspPins?: Pins;
   /** What was found before a small change: it is kept where nothing weightier speaks against it. */
-  readonly previous?: Fitting;
+  readonly previous?: Fitting | undefined;
+  /** Hears of every assignment that is solved. */
+  readonly solved?: SupplyOptions['solved'];
 }
 
 /** What there is of one sort. */
@@ -105,7 +107,7 @@ const UNCOUNTED: Supply = { isCounted: false, assigned: NONE, short: new Map() }
  * like keys the game is compiled besides. Depends on the game, the kit and the options alone.
  */
 export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting {
-  const { pins = NONE, haspPins = NONE, previous } = options;
+  const { pins = NONE, haspPins = NONE, previous, solved } = options;
   const teams = teamsOf(game, options.teams);
   const needs = needsOf(game, teams);
   const loosePins: LoosePin[] = [];
@@ -121,6 +123,7 @@ export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting 
       pins: own.pins,
       previous: own.previous ?? NONE,
       tooSoon: NEVER_TOO_SOON,
+      solved,
     });
     loosePins.push(...loose);
     return { isCounted: true, assigned, short: shortIn(assigned) };
@@ -201,7 +204,7 @@ export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting 
       };
     });
     const asked = type === TYPED ? oneDevice(demands) : demands;
-    const supplied = supply(asked, items, { pins, previous: previous?.assigned ?? NONE, tooSoon });
+    const supplied = supply(asked, items, { pins, previous: previous?.assigned ?? NONE, tooSoon, solved });
     loosePins.push(...supplied.loosePins);
     missing += total(shortIn(supplied.assigned));
     for (const { node, copies } of demands) {
@@ -221,7 +224,10 @@ export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting 
     hasps,
     tools,
     likeKeys: likeKeysIn(assigned, byId, tooSoon),
-    loosePins,
+    // What is there and not among those of its sort is another sort of thing.
+    loosePins: loosePins.map((pin) =>
+      pin.why === 'gone' && byId.has(pin.item) ? { ...pin, why: 'type' } : pin,
+    ),
     missing: missing + total(boxes.short) + total(hasps.short) + total(tools.short),
   };
 }

@@ -3,7 +3,7 @@ import type { NodeId } from '../../game/model.ts';
 import { assign } from '../assignment.ts';
 import type { ItemId, KitItem } from '../model.ts';
 import { CHANGE, KEYS_ALIKE, LATER, MIXED, NEVER, SHORT } from './costs.ts';
-import { type Homes, settleHomes } from './homes.ts';
+import { groupOf, type Homes, settleHomes } from './homes.ts';
 import type { TooSoon } from './keys-alike.ts';
 import type { Unfit } from './suits.ts';
 
@@ -31,13 +31,13 @@ export interface SupplyOptions {
   readonly pins: Pins;
   readonly previous: Given;
   readonly tooSoon: TooSoon;
+  /** Hears of the assignment that is solved, so that others can solve it too: the column of each row. */
+  readonly solved?: ((problem: Problem, columnOf: Int32Array) => void) | undefined;
 }
 
 export interface Supplied {
   readonly assigned: Given;
   readonly loosePins: readonly LoosePin[];
-  /** The sum of the costs of what no pin has settled. */
-  readonly cost: number;
 }
 
 /** What no pin has settled, as the assignment sees it. */
@@ -82,8 +82,18 @@ function keepPins<I extends KitItem>(demands: readonly Demand<I>[], items: reado
   return { assigned, free, loosePins };
 }
 
-/** The assignment that is left when pins are kept. Exported so that other programs can solve it too. */
-export function problemOf<I extends KitItem>(
+function groupsIn(assigned: Given, items: readonly KitItem[]): [group: string, node: NodeId][] {
+  return items.flatMap((item) => {
+    const group = groupOf(item);
+    if (group === undefined) return [];
+    return [...assigned]
+      .filter(([, own]) => own.includes(item.id))
+      .map(([node]): [string, NodeId] => [group, node]);
+  });
+}
+
+/** The assignment that is left when pins are kept. */
+function problemOf<I extends KitItem>(
   demands: readonly Demand<I>[],
   items: readonly I[],
   { pins, previous, tooSoon }: SupplyOptions,
@@ -108,6 +118,7 @@ export function problemOf<I extends KitItem>(
       before: previous.get(node) ?? [],
     })),
     pinned.free,
+    groupsIn(pinned.assigned, items),
     tooSoon,
   );
   const costOf = (item: I, row: (typeof rows)[number]): number => {
@@ -136,15 +147,14 @@ export function supply<I extends KitItem>(
   items: readonly I[],
   options: SupplyOptions,
 ): Supplied {
-  const { rows, columns, cost, pinned } = problemOf(demands, items, options);
+  const { pinned, ...problem } = problemOf(demands, items, options);
+  const { rows, columns, cost } = problem;
   const { assigned, loosePins } = pinned;
   const columnOf = assign(rows.length, columns.length, cost);
-  let sum = 0;
+  options.solved?.(problem, columnOf);
   for (const [row, { node, copy }] of rows.entries()) {
-    const column = columnOf[row] ?? 0;
-    sum += cost(row, column);
     const own = assigned.get(node);
-    if (own) own[copy] = columns[column] ?? null;
+    if (own) own[copy] = columns[columnOf[row] ?? 0] ?? null;
   }
   const byId = new Map<ItemId, I>(items.map((item) => [item.id, item]));
   for (const demand of demands) {
@@ -152,7 +162,7 @@ export function supply<I extends KitItem>(
     if (options.pins.has(node) || options.previous.has(node)) continue;
     assigned.set(node, inKitOrder(demand, assigned.get(node) ?? [], byId));
   }
-  return { assigned, loosePins, cost: sum };
+  return { assigned, loosePins };
 }
 
 /** Which copy has which unit of those that the node has got is all the same, as long as each suits: those that there are first, in the order of the kit. */

@@ -148,6 +148,12 @@ function isStillShut(
   return lock?.kind === 'fastener' && haspLocks(game, lock.on).length > 1;
 }
 
+/** The lock is no longer short, and no other is more so. */
+function isSettled(before: Fitting, { short }: Fitting, lock: NodeId): boolean {
+  if (short.has(lock)) return false;
+  return [...short].every(([node, missing]) => missing <= (before.short.get(node) ?? 0));
+}
+
 /** @param fitting of the assessment's game and the kit */
 export function remediesFor(
   assessment: Assessment,
@@ -168,7 +174,7 @@ export function remediesFor(
       const trial = tried(assessment, kit, fitting, remedy, allowed);
       if (!trial) continue;
       // With too few of the other lock as well, its code would be changed for nothing.
-      if (CHANGES_LOCK.has(remedy.code) && trial.fitting.short.has(shortage.node)) continue;
+      if (CHANGES_LOCK.has(remedy.code) && !isSettled(fitting, trial.fitting, shortage.node)) continue;
       if (remedy.code === 'share') {
         const minutes = minutesMore(assessment, trial.after);
         offered = { ...remedy, values: { ...remedy.values, minutes } };
