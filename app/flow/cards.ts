@@ -1,6 +1,6 @@
 /** The nodes of the canvas from layout and analysis: one object for each, the same for as long as nothing in it changed. */
 import { isLeftOut } from '../../src/engine/left-out.ts';
-import { codeOf } from '../../src/game/codes.ts';
+import { saidCode } from '../../src/game/codes.ts';
 import { type Game, type GameNode, isHolder, isPinned, type NodeId } from '../../src/game/model.ts';
 import type { MapLayout, Slot } from '../../src/map/layout.ts';
 import { same } from '../../src/map/same.ts';
@@ -218,7 +218,7 @@ function spoken(
   return spokenName(node, {
     number: look.number,
     steps,
-    code: codeOf(game, node.id),
+    code: saidCode(game, node.id),
     parent,
     holds: slot.holds && slot.holds.length > 0 ? holdsText(slot.holds) : undefined,
     state: look.state && LOCK_STATES[look.state],

@@ -14,7 +14,7 @@ export interface OpensAnother {
   /** Whose answer it is. */
   readonly source: NodeId;
   readonly fastener: NodeId;
-  /** Normalised. */
+  /** As it is said. */
   readonly code: string;
   readonly skips: readonly NodeId[];
   readonly minutesSkipped: number;
@@ -40,7 +40,7 @@ export const opensAnother: Rule<'opensAnother', OpensAnother> = defineRule({
             level: 'look' as const,
             nodes: [from, fastener],
             links: [],
-            values: { source: from, fastener, code, skips, minutesSkipped },
+            values: { source: from, fastener, code: entry.said, skips, minutesSkipped },
           },
         ];
       });

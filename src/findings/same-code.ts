@@ -9,7 +9,7 @@ import { defineRule } from './rule.ts';
 import { type Skipped, tried } from './tried.ts';
 
 export interface SameCode extends Skipped {
-  /** Normalised. */
+  /** As it is said. */
   readonly code: string;
   readonly fasteners: readonly NodeId[];
   /** The one with which most is skipped when the code is tried there; undefined when nothing is. */
@@ -36,7 +36,7 @@ export const sameCode: Rule<'sameCode', SameCode> = defineRule({
           level: 'look',
           nodes: fasteners,
           links: [],
-          values: { code, fasteners, ...mostSkipped(context, entries) },
+          values: { code: entries[0]?.said ?? code, fasteners, ...mostSkipped(context, entries) },
         };
       });
   },

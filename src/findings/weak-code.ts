@@ -10,6 +10,8 @@ export interface WeakCode {
   readonly fastener: NodeId;
   readonly code: string;
   readonly reason: WeakReason;
+  /** What gives it. */
+  readonly sources: readonly NodeId[];
 }
 
 /** So many words are tried. */
@@ -31,7 +33,12 @@ export const weakCode: Rule<'weakCode', WeakCode> = defineRule({
           level: 'look' as const,
           nodes: [fastener],
           links: [],
-          values: { fastener, code: code.said, reason },
+          values: {
+            fastener,
+            code: code.said,
+            reason,
+            sources: code.sources.map(({ node }) => context.idOf(node)),
+          },
         },
       ];
     });

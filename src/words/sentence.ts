@@ -8,7 +8,7 @@ export type Part =
   | string
   /** Set bold. */
   | { readonly strong: string }
-  /** A code or an answer, normalised: set in mono. */
+  /** A code or an answer as it is said: set in mono. */
   | { readonly code: string }
   /** The name of a node, set bold; leads to it. */
   | { readonly node: NodeId; readonly text: string }

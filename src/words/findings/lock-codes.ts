@@ -26,9 +26,12 @@ const WHY: Readonly<Record<WeakReason, string>> = {
 };
 
 export function weakCode({ values }: FindingWith<'weakCode'>, say: Say): Told {
-  const { fastener, code, reason } = values;
+  const { fastener, code, reason, sources } = values;
   return {
     is: capital(sentence(say.name(fastener), ' is set to ', { code }, `, ${WHY[reason]}.`)),
-    so: ['Such a code is tried before others.'],
+    so: sentence(
+      'Such a code is tried before others.',
+      sources.length > 0 ? ' A new one has to follow from what pupils work out.' : '',
+    ),
   };
 }
