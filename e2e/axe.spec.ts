@@ -60,6 +60,25 @@ test('every main screen keeps the rules', async ({ page }) => {
   await keeps('the print preview');
   await page.keyboard.press('Escape');
 
+  await page.getByRole('button', { name: 'My kit' }).click();
+  const kit = page.getByRole('dialog', { name: 'My kit' });
+  await kit.getByRole('button', { name: 'number lock, 4 wheels' }).click();
+  await kit.getByRole('button', { name: 'Details: number lock, 4 wheels' }).click();
+  await keeps('what I have');
+  await kit.getByRole('tab', { name: 'My room' }).click();
+  await kit.getByLabel('Add a hiding place').fill('Globe');
+  await page.keyboard.press('Enter');
+  await expect(kit.getByLabel('Name of place 1')).toBeVisible();
+  await keeps('my room');
+  await kit.getByRole('tab', { name: 'For this game' }).click();
+  await kit
+    .getByRole('button', { name: /^Choose for/ })
+    .first()
+    .click();
+  await expect(kit.getByRole('button', { name: /list to buy/ }).first()).toBeVisible();
+  await keeps('my kit against a game');
+  await page.keyboard.press('Escape');
+
   await page.getByRole('button', { name: 'Games' }).click();
   await expect(page.getByRole('dialog')).toBeVisible();
   await keeps('the list of games');

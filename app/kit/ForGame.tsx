@@ -1,4 +1,5 @@
 /** How the open game stands against my kit: what is short and what to do about it, and which real thing goes where. */
+import { useRef } from 'react';
 import { lessonOf } from '../../src/game/defaults.ts';
 import { FOR_GAME, standing } from '../../src/words/kit-for-game.ts';
 import { verdictOf } from '../../src/words/verdict.ts';
@@ -42,11 +43,17 @@ export function ForGame() {
   const assessment = useAssessment();
   const fitting = useFitting();
   const verdict = verdictOf(assessment, undefined);
+  const standingLine = useRef<HTMLParagraphElement>(null);
   if (game.nodes.size === 0) return <p className="kit-nothing quiet">{FOR_GAME.noGame}</p>;
   return (
-    <div className="kit-game">
+    <div className={fitting.missing > 0 ? 'kit-game' : 'kit-game kit-game-all'}>
       <div className="kit-standing">
-        <p className={fitting.missing > 0 ? 'kit-standing-short' : 'kit-standing-all'} role="status">
+        <p
+          ref={standingLine}
+          className={fitting.missing > 0 ? 'kit-standing-short' : 'kit-standing-all'}
+          role="status"
+          tabIndex={-1}
+        >
           {standing(fitting)}
         </p>
         <p className="kit-verdict" role="status" data-verdict={verdict.tone}>
@@ -54,7 +61,9 @@ export function ForGame() {
         </p>
         <Teams />
       </div>
-      <Shortages assessment={assessment} fitting={fitting} />
+      {fitting.missing > 0 && (
+        <Shortages assessment={assessment} fitting={fitting} onTaken={() => standingLine.current?.focus()} />
+      )}
       <FittingTable assessment={assessment} fitting={fitting} />
     </div>
   );

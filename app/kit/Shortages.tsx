@@ -1,5 +1,5 @@
 /** What is short, and what can be done about it: each a press, and one undo. */
-import { useId, useRef } from 'react';
+import { useId } from 'react';
 import type { Assessment } from '../../src/findings/assess.ts';
 import type { Fitting } from '../../src/kit/fit/index.ts';
 import { noted, type Remedy, type Shortage } from '../../src/kit/remedies/index.ts';
@@ -16,25 +16,29 @@ function take(remedy: Remedy): void {
   else changeKit((kit) => noted(kit, remedy));
 }
 
-export function Shortages({ assessment, fitting }: { assessment: Assessment; fitting: Fitting }) {
+interface ShortagesProps {
+  readonly assessment: Assessment;
+  readonly fitting: Fitting;
+  /** The button that was pressed goes with what was short. */
+  readonly onTaken: () => void;
+}
+
+export function Shortages({ assessment, fitting, onTaken }: ShortagesProps) {
   const id = useId();
-  const heading = useRef<HTMLHeadingElement>(null);
   const { shortages, remediesOf, failed } = useRemedies(assessment, fitting);
   return (
     <section className="kit-short" aria-labelledby={id}>
-      <h3 id={id} ref={heading} tabIndex={-1}>
-        {FOR_GAME.short}
-      </h3>
-      {shortages.length === 0 && <p className="quiet">{FOR_GAME.nothingShort}</p>}
+      <h3 id={id}>{FOR_GAME.short}</h3>
       <ul>
-        {shortages.map((shortage) => (
+        {shortages.map((shortage, i) => (
           <Short
             key={`${shortage.part} ${shortage.node}`}
             assessment={assessment}
             shortage={shortage}
             remedies={remediesOf(shortage)}
             failed={failed}
-            onTaken={() => heading.current?.focus()}
+            main={i === 0}
+            onTaken={onTaken}
           />
         ))}
       </ul>
@@ -48,11 +52,12 @@ interface ShortProps {
   /** Undefined while they are being tried, or where that failed. */
   readonly remedies: readonly Remedy[] | undefined;
   readonly failed: boolean;
-  /** The button goes with what was short. */
+  /** Its first remedy is the main button. */
+  readonly main: boolean;
   readonly onTaken: () => void;
 }
 
-function Short({ assessment: { game }, shortage, remedies, failed, onTaken }: ShortProps) {
+function Short({ assessment: { game }, shortage, remedies, failed, main, onTaken }: ShortProps) {
   const { items } = useKit(({ owned }) => owned.kit);
   const readOnly = useGame((state) => state.readOnly);
   return (
@@ -63,13 +68,13 @@ function Short({ assessment: { game }, shortage, remedies, failed, onTaken }: Sh
       {remedies === undefined && <p className="hint">{failed ? FOR_GAME.failed : FOR_GAME.working}</p>}
       {remedies?.length === 0 && <p className="hint">{FOR_GAME.noRemedy}</p>}
       <ul className="kit-remedies">
-        {remedies?.map((remedy) => {
+        {remedies?.map((remedy, i) => {
           const label = remedyLabel(game, items, remedy);
           return (
             <li key={`${remedy.code} ${label}`}>
               <button
                 type="button"
-                className="button"
+                className={main && i === 0 ? 'button button-main' : 'button'}
                 disabled={readOnly && remedy.edits.length > 0}
                 onClick={() => {
                   take(remedy);

@@ -10,7 +10,6 @@ export const FOR_GAME = {
   moreTeams: 'One team more',
   noGame: 'The open game is empty: it needs nothing from my kit yet.',
   short: 'What is short',
-  nothingShort: 'Nothing is short.',
   working: 'Working out what can be done about it.',
   failed: 'What can be done about it could not be worked out.',
   noRemedy: 'Nothing that is here can stand in for it.',

@@ -112,7 +112,7 @@ test('for this game: what is short, a remedy at a press, and one undo takes it b
   fireEvent.click(await screen.findByRole('button', { name: 'Let the teams share one' }));
   expect(screen.getByText('Nothing is short for 4 teams.')).toBeTruthy();
   expect(screen.getByText('It can be won.')).toBeTruthy();
-  expect(document.activeElement?.textContent).toBe('What is short');
+  expect(document.activeElement?.textContent).toBe('Nothing is short for 4 teams.');
   undo();
   expect(theGame()).toEqual(before);
   expect(screen.getByText('3 locks short for 4 teams.')).toBeTruthy();
