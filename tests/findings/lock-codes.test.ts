@@ -63,7 +63,8 @@ describe('a code that the lock cannot show', () => {
     expect(proposalLabel(game, proposal)).toBe('Set the lock to BOTA, and let sums give it');
     const after = edited(game, proposal.edits);
     expect([codeOf(after), answerOf(after)]).toEqual(['BOTA', 'BOTA']);
-    expect(assess(after, words).findings).toEqual([]);
+    // Hardly a word is on the list: so few are tried in no time.
+    expect(assess(after, words).findings.map(({ code }) => code)).toEqual(['easilyGuessed']);
   });
 
   it('is worth a look where it does not matter, and no finding of a lock that a key opens', () => {
@@ -142,7 +143,8 @@ describe('a code that the lock cannot show', () => {
     const pictures = ['FOX SUN BELL', 'FOX SUN BELL', 'FOX SUN BELL'];
     const shown = mended(lock('picture', 'FOX CUP SUN', { wheels: pictures }), 'codeDoesNotFit', 'newCode');
     expect(codeOf(shown)?.split(' ')).toHaveLength(3);
-    expect(codesIn(shown)).toEqual([]);
+    // With three pictures a wheel the lock has few codes, whatever it is set to.
+    expect(codesIn(shown)).toEqual(['easilyGuessed']);
   });
 
   it('is left to the teacher where a source serves two locks', () => {
