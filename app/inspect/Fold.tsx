@@ -20,8 +20,7 @@ export function Fold({ title, said, opened = false, children }: FoldProps) {
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >
       <summary>
-        {title}
-        {!open && said !== undefined && <span className="form-fold-said">{said}</span>}
+        {title} {!open && said !== undefined && <span className="form-fold-said">{said}</span>}
       </summary>
       <div className="form-stack form-fold-body">{children}</div>
     </details>

@@ -1,5 +1,5 @@
 /** What stands on the form about the lock itself: its wheels, its marks, what a try takes. */
-import { count, list } from './numbers.ts';
+import { count } from './numbers.ts';
 
 export const HARDWARE = {
   heading: 'This lock',
@@ -36,15 +36,18 @@ export interface HardwareSaid {
   readonly forFun: boolean;
 }
 
-/** In a few words: 'three wheels, 0 to 9', '60 marks', 'a try takes 4 s'. Empty when nothing is said. */
+const FILLED: Readonly<Record<NonNullable<HardwareSaid['alphabet']>, string>> = {
+  digits: ', 0 to 9',
+  letters: ', A to Z',
+  own: ' with symbols of their own',
+};
+
+/** In a few words: '3 wheels, 0 to 9', '60 marks, 4 s a try'. Empty when nothing is said. */
 export function hardwareSaid({ wheels, alphabet, marks, trySeconds, forFun }: HardwareSaid): string {
   const parts: string[] = [];
-  if (wheels !== undefined) parts.push(count(wheels, 'wheel'));
-  if (alphabet !== undefined) {
-    parts.push(alphabet === 'own' ? 'symbols of its own' : alphabet === 'digits' ? '0 to 9' : 'A to Z');
-  }
+  if (wheels !== undefined) parts.push(`${count(wheels, 'wheel')}${alphabet ? FILLED[alphabet] : ''}`);
   if (marks !== undefined) parts.push(count(marks, 'mark'));
   if (trySeconds !== undefined) parts.push(`${trySeconds} s a try`);
   if (forFun) parts.push(HARDWARE.forFunSaid);
-  return list(parts);
+  return parts.join(', ');
 }

@@ -65,7 +65,7 @@ test('a dial has marks, and every lock takes its seconds a try', () => {
   type(screen.getByLabelText('Seconds that one try takes'), 'long');
   expect(screen.getByText('Write the seconds of one try: 2 or 1.5.')).toBeTruthy();
   expect(hardware()).toEqual({ marks: 60, trySeconds: 7.5 });
-  expect(screen.getByText('60 marks and 7.5 s a try')).toBeTruthy();
+  expect(screen.getByText('60 marks, 7.5 s a try')).toBeTruthy();
 });
 
 test('a latch has nothing to say of but the joy of opening', () => {
