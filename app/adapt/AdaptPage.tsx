@@ -55,7 +55,7 @@ export default function AdaptPage() {
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useGame((state) => state.game.head.title);
   const open = useGame((state) => state.provenance.id);
-  const { original, id: about, isCopy } = useAdapting();
+  const { original, id: about, busy } = useAdapting();
   const ready = useKit((state) => state.ready);
 
   useEffect(() => {
@@ -65,8 +65,8 @@ export default function AdaptPage() {
     return () => element?.close();
   }, []);
   useEffect(() => {
-    if (open !== about) void beginAdapting();
-  }, [open, about]);
+    if (open !== about && !busy) void beginAdapting();
+  }, [open, about, busy]);
 
   return (
     <dialog
@@ -84,7 +84,7 @@ export default function AdaptPage() {
             {ADAPT.close}
           </button>
         </header>
-        {ready && original && (about === open || !isCopy) && <List original={original} />}
+        {ready && original && (about === open || busy) && <List original={original} />}
       </div>
     </dialog>
   );

@@ -56,7 +56,7 @@ function Renaming({ line, plan, game, main }: RenameLineProps) {
   const [note, setNote] = useState<string>();
   const others = effect.reworded.filter((one) => !isOwn(one));
   const busy = useAdapting((state) => state.busy);
-  const hint = line.sort === 'place' ? placeSentence(line) : line.item && thingSentence(line.item.label);
+  const hint = line.sort === 'place' ? placeSentence(line) : line.item && thingSentence(line.item);
 
   const rename = () => {
     if (!isName) return;

@@ -45,7 +45,9 @@ export const useAdapting = create<Adapting>()(() => NOTHING);
 export async function beginAdapting(): Promise<void> {
   const { provenance, game } = useGame.getState();
   const { id } = provenance;
-  if (useAdapting.getState().id === id) return;
+  const { id: about, busy } = useAdapting.getState();
+  // A copy that is being made is about the same game.
+  if (about === id || busy) return;
   const known = adaptationOf(id);
   const isCopy = known !== undefined && known.of !== id;
   const came = isCopy ? await contentOf(known.of) : game;
@@ -70,11 +72,13 @@ async function makeCopy(): Promise<boolean> {
   if (isCopy) return true;
   useAdapting.setState({ busy: true });
   const copy = await copyToAdapt();
+  const isMade = copy !== undefined && id !== undefined;
+  if (isMade) {
+    remember(copy, { of: id, kept });
+    useAdapting.setState({ id: copy, isCopy: true });
+  }
   useAdapting.setState({ busy: false });
-  if (copy === undefined || id === undefined) return false;
-  remember(copy, { of: id, kept });
-  useAdapting.setState({ id: copy, isCopy: true });
-  return true;
+  return isMade;
 }
 
 const tagOf = (key: LineKey) => `adapt ${key}`;

@@ -6,8 +6,10 @@ import type { Way } from '../kit/adapt/readings.ts';
 import type { RereadReason } from '../kit/adapt/rereading.ts';
 import type { Spot } from '../kit/adapt/texts.ts';
 import type { Fitting } from '../kit/fit/index.ts';
+import type { KitItem } from '../kit/model.ts';
 import { count, list, minutesInWords } from './numbers.ts';
 import { capital, sayer, sentence } from './say.ts';
+import { itemKind } from './screen-kit.ts';
 import { plain, type Sentence } from './sentence.ts';
 
 export const ADAPT = {
@@ -46,9 +48,9 @@ export const ADAPT = {
   right: 'Right as it is',
   rightNamed: (name: string) => `${name} is right as it is`,
   show: 'Show on the map',
-  showNamed: (name: string) => `Show ${name} on the map`,
+  showNamed: (name: string) => `Show on the map: ${name}`,
   leaveOut: 'Leave it out',
-  leaveOutNamed: (name: string) => `Leave out ${name}`,
+  leaveOutNamed: (name: string) => `Leave it out: ${name}`,
   back: 'Undo',
   backNamed: (line: string) => `Undo: ${line}`,
   cannotGoBack: 'What it changed has been changed again since.',
@@ -155,8 +157,8 @@ export function keptSentence(was: string): Sentence {
   return [{ strong: was }, ' keeps its name.'];
 }
 
-export function thingSentence(label: string): string {
-  return `In my kit is “${label}”.`;
+export function thingSentence(item: KitItem): string {
+  return `In my kit: ${itemKind(item)}, “${item.label.trim()}”.`;
 }
 
 const WAYS: Readonly<Record<Way, string>> = {
@@ -255,7 +257,7 @@ export function spareDone(game: Game, { nodes }: SpareLine): Sentence {
 }
 
 /** So many signs stay on both sides of what differs. */
-const AROUND = 24;
+const AROUND = 14;
 
 /** Where two texts differ: the part before and after, with a little of what stands around it. */
 export function difference(
