@@ -16,7 +16,7 @@ import {
 } from '../../src/words/adapt.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { Sign } from '../shell/signs.tsx';
-import { act, keep, useAdapting } from './adapting.ts';
+import { act, type Deed, keep, useAdapting } from './adapting.ts';
 import { LineFrame } from './LineFrame.tsx';
 
 interface RenameLineProps {
@@ -30,15 +30,27 @@ const idOf = (line: PlaceLine | ThingLine): NodeId => (line.sort === 'place' ? l
 
 export function RenameLine({ line, plan, game, main }: RenameLineProps) {
   const { state, was, now } = line;
+  const deed = useAdapting(({ deeds }) => deeds.get(line.key));
   return (
     <LineFrame
       line={line}
       done={state === 'kept' ? keptSentence(was) : renamedSentence(was, now)}
-      otherwise={state === 'done' ? plan.renamer.takeBack(idOf(line)) : undefined}
+      otherwise={
+        state === 'done'
+          ? [...plan.renamer.takeBack(idOf(line)), ...noteBack(idOf(line), deed, game)]
+          : undefined
+      }
     >
       <Renaming line={line} plan={plan} game={game} main={main} />
     </LineFrame>
   );
+}
+
+/** What was typed beside the new name, unless it has been changed since. */
+function noteBack(id: NodeId, deed: Deed | undefined, game: Game): readonly Edit[] {
+  if (!deed) return [];
+  const [before, after, now] = [deed.before, deed.after, game].map((one) => one.nodes.get(id)?.note);
+  return after === now && before !== after ? [{ type: 'setFields', id, fields: { note: before } }] : [];
 }
 
 function Renaming({ line, plan, game, main }: RenameLineProps) {

@@ -54,7 +54,7 @@ export const ADAPT = {
   back: 'Undo',
   backNamed: (line: string) => `Undo: ${line}`,
   cannotGoBack: 'What it changed has been changed again since.',
-  was: 'It came as',
+  was: 'Now',
   state: { open: 'to do', done: 'done', kept: 'stays' },
   working: 'Trying what can be done …',
   noRemedy: 'Nothing mechanical helps. Add to my kit what you find.',
