@@ -10,6 +10,7 @@ import { useFitting } from '../kit/fitting.ts';
 import { startKit } from '../kit/keeping.ts';
 import { useKit } from '../kit/kit-state.ts';
 import { openKit } from '../kit/open.ts';
+import { inOrderOfPlay } from '../kit/order.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { Sign } from '../shell/signs.tsx';
 import { useAssessment } from '../store/assessment.ts';
@@ -98,17 +99,21 @@ function usePlan(original: Game): { plan: Plan; assessment: Assessment; came: As
   const isAsItCame = original.nodes === current.game.nodes && original.links === current.game.links;
   const own = useMemo(() => assess(original), [original]);
   const came = isAsItCame ? current : own;
-  const plan = useMemo(
-    () =>
-      planOf({
-        original: came,
-        current,
-        kit,
-        choices: { kept },
-        fitting: kit.items.length === 0 ? undefined : fitting,
-      }),
-    [came, current, kit, kept, fitting],
-  );
+  const plan = useMemo(() => {
+    const listed = planOf({
+      original: came,
+      current,
+      kit,
+      choices: { kept },
+      fitting: kit.items.length === 0 ? undefined : fitting,
+    });
+    const short = listed.lines.filter((line) => line.sort === 'short');
+    const others = listed.lines.filter((line) => line.sort !== 'short');
+    return {
+      ...listed,
+      lines: [...inOrderOfPlay(came, short, ({ shortage }) => shortage.node), ...others],
+    };
+  }, [came, current, kit, kept, fitting]);
   return { plan, assessment: current, came };
 }
 

@@ -240,7 +240,11 @@ function rereadLines(
   const room =
     kit.places.length === 0
       ? undefined
-      : new Set(kit.places.flatMap(({ name, zone = '' }) => [...tellingWords(`${name} ${zone}`)]));
+      : new Set([
+          ...kit.places.flatMap(({ name, zone = '' }) => [...tellingWords(`${name} ${zone}`)]),
+          // What a teacher calls a place is there, whether the list has it or not.
+          ...planned.flatMap(({ renaming }) => [...tellingWords(renaming.to)]),
+        ]);
   const look = (game: Game) =>
     new Map(rereadsOf({ game, planned, renamer: toRename, room, except: own }).map((one) => [one.of, one]));
   const before = look(original.game);
