@@ -100,14 +100,7 @@ test('a colleague’s game is gone down line by line, and is mine; the original 
   await page.getByRole('button', { name: 'Open The lost stamp', exact: true }).click();
   await expect(page).toHaveURL(original);
   const came = await saved(page);
-  expect(came.byId).toEqual(
-    new Map(
-      [...COLLEAGUES_GAME.nodes].map((node) => [
-        node.id,
-        expect.objectContaining({ ...node, at: expect.anything() }),
-      ]),
-    ),
-  );
+  for (const node of COLLEAGUES_GAME.nodes) expect(came.byId.get(node.id)).toEqual(node);
 });
 
 test('what is kept and what is left out is remembered, and a game of one’s own can be adapted too', async ({
