@@ -74,8 +74,9 @@ for (const viewport of [
     test('a key and a clue are lifted, and the answers read', async ({ page }) => {
       await open(page);
       await fullSize(page);
-      const before = (await verdict(page).textContent()) ?? '';
       const says = (words: string) => expect(verdict(page)).toContainText(words);
+      /** Not word for word what it was: figures may have come meanwhile. */
+      const saysTheOldAgain = () => says('It can be won.');
 
       await (await goTo(page, 'redtag')).click();
       const key = await grip(thing(page, 'redtag'));
@@ -87,7 +88,7 @@ for (const viewport of [
       await expect(thing(page, 'tabletcode')).toContainText('stays shut');
       await expect(thing(page, 'slatelock')).not.toContainText('stays shut');
       await page.keyboard.press('Escape');
-      await expect(verdict(page)).toHaveText(before);
+      await saysTheOldAgain();
 
       await goTo(page, 'ticket');
       await page.keyboard.press('Enter');
@@ -100,7 +101,7 @@ for (const viewport of [
       await page.keyboard.press('Alt+l');
       await says('Without Three gauges, Read the gauges cannot be solved. The game cannot be won then.');
       await page.keyboard.press('Escape');
-      await expect(verdict(page)).toHaveText(before);
+      await saysTheOldAgain();
     });
 
     test('the overlay shows in two readings what the engine says, and the chain that decides the end', async ({

@@ -21,12 +21,22 @@ export function pack(byGrade: ReadonlyMap<Grade, readonly string[]>): string {
   }).join('\n');
 }
 
+const A = 'A'.charCodeAt(0);
+const Z = 'Z'.charCodeAt(0);
+
+/** Letter by letter: a regular expression takes several times as long for tens of thousands of words. */
 function wordsOf(line: string): readonly string[] {
+  const words: string[] = [];
   let word = '';
-  return Array.from(line.matchAll(/([0-9a-z])([A-Z]*)/g), ([, shared = '0', rest = '']) => {
-    word = `${word.slice(0, Number.parseInt(shared, BASE))}${rest}`;
-    return word;
-  });
+  for (let at = 0; at < line.length; ) {
+    const shared = Number.parseInt(line.charAt(at), BASE);
+    const from = at + 1;
+    at = from;
+    while (at < line.length && line.charCodeAt(at) >= A && line.charCodeAt(at) <= Z) at++;
+    word = word.slice(0, shared) + line.slice(from, at);
+    words.push(word);
+  }
+  return words;
 }
 
 export function unpack(packed: string): WordList {
