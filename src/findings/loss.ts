@@ -2,7 +2,10 @@
  * What the game loses by what is left out today: the same game with everything used, beside the game as it is. Cost: that of measuring
  * the whole game once.
  */
+import { type Measures, measure } from '../engine/measures.ts';
+import { compile } from '../engine/network.ts';
 import { byCodePoint } from '../game/compare.ts';
+import { applyEdits } from '../game/edits/index.ts';
 import type { NodeId } from '../game/model.ts';
 import type { Assessment } from './assess.ts';
 
@@ -25,11 +28,21 @@ export function lossOf({ game, measures, context }: Assessment): Loss | undefine
     .filter(({ leftOut }) => leftOut === true)
     .sort((a, b) => byCodePoint(a.name, b.name) || byCodePoint(a.id, b.id))
     .map(({ id }) => id);
-  const solvable = { now: measures.solvable, whole: whole.measures.solvable };
+  return between(things, measures, whole.measures);
+}
+
+/** What it would lose by leaving these out as well. Cost: that of measuring the game once. */
+export function lossBy({ game, measures }: Assessment, ids: readonly NodeId[]): Loss | undefined {
+  const left = applyEdits(game, [{ type: 'leaveOut', ids, leftOut: true }]);
+  return left.ok ? between(ids, measure(compile(left.game)), measures) : undefined;
+}
+
+function between(things: readonly NodeId[], now: Measures, whole: Measures): Loss {
+  const solvable = { now: now.solvable, whole: whole.solvable };
   return {
     things,
-    steps: whole.measures.steps - measures.steps,
-    minutes: solvable.now && solvable.whole ? whole.measures.shortest - measures.shortest : undefined,
+    steps: whole.steps - now.steps,
+    minutes: solvable.now && solvable.whole ? whole.shortest - now.shortest : undefined,
     solvable,
   };
 }

@@ -34,12 +34,22 @@ function difference({ steps, minutes = 0 }: Pick<Loss, 'steps' | 'minutes'>): st
   return inTime && `${minutesSaid} ${inTime}`;
 }
 
+function unchanged({ minutes }: Loss): string {
+  return minutes === undefined ? 'as many steps' : 'as many steps, and no time less';
+}
+
 /** For the verdict of a game that can be won: "Today 3 steps and 6 minutes less." Empty where there is no difference. */
 export function lossClause(loss: Loss): Sentence {
   const said = difference(loss);
   if (said === undefined) return [];
   const words: Part = { topic: 'leftOut', text: said };
   return ['Today ', words, '.'];
+}
+
+/** Beside the button that leaves something out: "Not today: 2 steps and 5 minutes less." */
+export function wouldLose(loss: Loss): string {
+  if (loss.solvable.whole && !loss.solvable.now) return `${LEFT_OUT.title}: a prize could not be reached.`;
+  return `${LEFT_OUT.title}: ${difference(loss) ?? unchanged(loss)}.`;
 }
 
 /** Shares of the lessons that end in time: today, and with everything used. */
@@ -51,8 +61,7 @@ export interface Chances {
 /** "Without Rope lock and Tide puzzle today: 3 steps and 6 minutes less. About 9 lessons in 10 finish before the bell, with them about 7 in 10." */
 export function lossSentence(game: Game, loss: Loss, chances: Chances | undefined): Sentence {
   const { things, solvable } = loss;
-  const said =
-    difference(loss) ?? (loss.minutes === undefined ? 'as many steps' : 'as many steps, and no time less');
+  const said = difference(loss) ?? unchanged(loss);
   const them = things.length === 1 ? 'it' : 'them';
   return sentence(
     'Without ',

@@ -49,9 +49,12 @@ export const INTRO = {
       'The box that is opened last is packed first, so that none is shut before all that belongs in it is inside.',
       ...sets(teams, ` every box is packed ${teams} times`, ticks, fewer),
     ),
-  hidden: (teams: number, ticks: Ticks, fewer: boolean): Sentence =>
+  /** `later`: something is handed over or given out in play. */
+  hidden: (teams: number, ticks: Ticks, fewer: boolean, later: boolean): Sentence =>
     sentence(
-      'What lies in the room when the game begins.',
+      later
+        ? 'What lies in the room when the game begins, and what the teacher keeps to give out in play.'
+        : 'What lies in the room when the game begins.',
       ...sets(teams, ` each thing is there ${teams} times`, ticks, fewer),
     ),
   order: (rescue: boolean, notes: boolean, total: string): Sentence =>

@@ -4,9 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { measure } from '../../src/engine/measures.ts';
 import { compile } from '../../src/engine/network.ts';
 import { assess } from '../../src/findings/assess.ts';
-import { lossOf } from '../../src/findings/loss.ts';
+import { lossBy, lossOf } from '../../src/findings/loss.ts';
 import type { Game } from '../../src/game/model.ts';
-import { lossClause, lossSentence } from '../../src/words/left-out.ts';
+import { lossClause, lossSentence, wouldLose } from '../../src/words/left-out.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { verdictOf } from '../../src/words/verdict.ts';
 import { fixed } from '../game-of.ts';
@@ -81,6 +81,16 @@ describe('what is lost by what is left out', () => {
     const loss = { things: ['x'], steps: 3, minutes: -2, solvable: { now: true, whole: true } };
     expect(plain(lossClause(loss))).toBe('Today 3 steps less, and 2 minutes more.');
     expect(plain(lossClause({ ...loss, steps: -1 }))).toBe('Today 1 step and 2 minutes more.');
+  });
+
+  it('is known before anything is left out', () => {
+    const whole = assess(without());
+    const before = lossBy(whole, ['tide', 'rope']);
+    expect(before).toEqual({ ...lossOf(assess(without('tide', 'rope'))), things: ['tide', 'rope'] });
+    expect(before && wouldLose(before)).toBe('Not today: 2 steps and 4.7 minutes less.');
+    const key = lossBy(whole, ['tag']);
+    expect(key && wouldLose(key)).toBe('Not today: a prize could not be reached.');
+    expect(lossBy(whole, ['nothing of the kind'])).toBeUndefined();
   });
 
   it('says where a prize hangs on it', () => {

@@ -37,10 +37,11 @@ export function hiddenPage(frame: ListFrame): ListContent {
   const fewer = entries.some(({ things }) =>
     things.some((id) => copiesOf(assessment.game, id) !== undefined),
   );
+  const later = entries.some(({ spot }) => 'caption' in spot && spot.caption === 'given');
   return {
     name: 'hidden',
     intro: [
-      INTRO.hidden(teams, ticksFor(teams, options.ticks), fewer),
+      INTRO.hidden(teams, ticksFor(teams, options.ticks), fewer, later),
       // Free ways out are said whichever sheets are printed.
       plainText(options.sheets.includes('cautions') ? SEE_CAUTIONS : hidingCautions()),
     ],

@@ -58,7 +58,7 @@ describe('what there is fewer of than teams', () => {
     expect(thingText(assessment, 'lamp')).toBe('tool, one for all teams');
     expect(thingText(assessment, 'chest')).toBe('box, two for all teams');
     expect(thingText(assessment, 'lens')).toBe('tool');
-    expect(plain(INTRO.hidden(4, 'each', true))).toContain(
+    expect(plain(INTRO.hidden(4, 'each', true, false))).toContain(
       '4 sets: each thing is there 4 times, fewer where it says so, with a tick for each set.',
     );
   });
