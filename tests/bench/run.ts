@@ -1,13 +1,14 @@
 /**
  * npm run bench: how long everything takes, on games of three sizes, beside general-purpose libraries on the same questions; then
- * simulated lessons, beside the same on objects and lists; then how long printed and tidied maps take. With --simulation or --maps
- * these alone.
+ * simulated lessons, beside the same on objects and lists; then how long printed and tidied maps take. With --guess,
+ * --simulation or --maps these alone.
  */
 import loadHighs from 'highs';
 import { arrangementTable } from './arrangement-rows.ts';
 import { ENGINE_ROWS } from './engine-rows.ts';
 import { FINDING_ROWS } from './finding-rows.ts';
 import { lessonGame } from './games.ts';
+import { GUESS_ROWS } from './guess-rows.ts';
 import { SIMULATION_ROWS } from './simulation-rows.ts';
 import { solverRows } from './solver-rows.ts';
 import { tableOf } from './table.ts';
@@ -20,6 +21,7 @@ const TABLES = new Map<string, () => Promise<string[]> | string[]>([
       return tableOf(sized(30, 300, 3000), rows);
     },
   ],
+  ['guess', () => tableOf(sized(60, 300, 3000), GUESS_ROWS)],
   ['simulation', () => tableOf(sized(60, 300, 3000), SIMULATION_ROWS)],
   ['maps', arrangementTable],
 ]);

@@ -18,9 +18,9 @@
  *
  * Method: for every must-do step at once, in the bits of words, what falls without it (falls.ts). Until n is reached, G' is G; so in the
  * scenario 'without s' n comes in G' exactly where it comes in G or where its container and K do. Where that is news, it is carried
- * on to what waits for n, and s is skipped when then every prize stands. Times are passes over the same flow; only in games with rings
- * is the network patched for them.
- * Cost: once as must-do.ts; for a short cut what comes after n, and two walks over the flow when times are asked for.
+ * on to what waits for n, and s is skipped when then every prize stands. The shortest time is a question to what-if.ts; only in games
+ * with rings is the network patched for it.
+ * Cost: once as must-do.ts; for a short cut what comes after n; for solvedAt a walk over the flow.
  */
 import { isLonger } from '../compare.ts';
 import { countersFor, type Falls, falling, wordsAt } from '../falls.ts';
@@ -29,6 +29,7 @@ import type { Index, Measures } from '../measures.ts';
 import type { Events, Network } from '../network.ts';
 import { Pairs, reversed, rowOf } from '../rows.ts';
 import { latest, timesOf } from '../times.ts';
+import { WhatIf } from '../what-if.ts';
 
 export interface ShortCut {
   /** Minute of play at which it can be begun; Infinity when never. */
@@ -54,6 +55,8 @@ export class ShortCuts {
   readonly #now: Uint32Array;
   readonly #counters: Uint32Array;
   readonly #stale: Uint8Array;
+  /** Made when it is first needed, and never where there are rings. */
+  #whatIf: WhatIf | undefined;
 
   constructor(network: Network, measures: Measures) {
     const flow = flowAsLinked(network);
@@ -193,11 +196,10 @@ export class ShortCuts {
   #shortest(node: Index, given: readonly Index[], at: number, minutes: number): number {
     const flow = this.#flow;
     if (!flow.rings) {
-      const own = flow.position[node] ?? 0;
-      const taken = flow.minutes.slice();
+      this.#whatIf ??= new WhatIf(flow, timesOf(flow));
       // Its start is where it was: so many minutes from there on, fewer than none if need be, end when the short cut does.
-      taken[own] = at + minutes - (this.#measures.start[node] ?? 0);
-      return latest(timesOf(flow, taken).finish, flow.prizes);
+      const taken = at + minutes - (this.#measures.start[node] ?? 0);
+      return this.#whatIf.shortest([flow.position[node] ?? 0], taken);
     }
     const patched = flowOf(withShortCut(this.#network, node, given, minutes));
     return latest(timesOf(patched).finish, patched.prizes);

@@ -2,7 +2,16 @@
 import { expectedMinutes } from '../../../src/game/defaults.ts';
 import type { Game, GameLink, GameNode, NodeId } from '../../../src/game/model.ts';
 import { fixed } from '../../game-of.ts';
-import { expectedOf, type NaiveGame, naiveGame, naiveShortest, naiveSolvable, naiveTimes } from '../naive.ts';
+import {
+  codePoints,
+  expectedOf,
+  type NaiveGame,
+  naiveGame,
+  naiveOrder,
+  naiveShortest,
+  naiveSolvable,
+  naiveTimes,
+} from '../naive.ts';
 
 export function naiveMustDo(game: NaiveGame): NodeId[] {
   if (!naiveSolvable(game)) return [];
@@ -88,4 +97,85 @@ function naiveBegins(game: Game, before: NaiveGame, id: NodeId, given: readonly 
   const doubled = naiveGame({ ...game, nodes, links });
   const hand = naiveTimes(doubled, expectedOf(doubled)).finish.get(copy) ?? Infinity;
   return Math.max(own, hand, ...ends);
+}
+
+export interface NaiveStage {
+  readonly at: number;
+  readonly known: readonly number[];
+  readonly left: number;
+  readonly skips: readonly NodeId[];
+  readonly saved: number;
+  readonly quicker: boolean;
+}
+
+/** Every code of so many digits, written out. */
+export function allCodes(length: number): string[] {
+  return Array.from({ length: 10 ** length }, (_, code) => String(code).padStart(length, '0'));
+}
+
+/** The stages of a number lock with a code, as guess.ts states them, from the document; every code is written out and looked at. */
+export function naiveStages(game: Game, id: NodeId): NaiveStage[] {
+  const lock = game.nodes.get(id);
+  if (lock?.kind !== 'fastener' || lock.code === undefined) throw new Error(`no lock with a code: ${id}`);
+  const code = lock.code;
+  const before = naiveGame(game);
+  const { finish } = naiveTimes(before, expectedOf(before));
+  const end = (other: NodeId) => finish.get(other) ?? Infinity;
+  const needs = before.needs.get(id) ?? [];
+  const allNeeded = lock.need === undefined || lock.need === 'all' || lock.need >= needs.length;
+  const hand = naiveBegins(game, before, id, []);
+  const tools = needs.filter((need) => allNeeded && before.nodes.get(need)?.kind === 'tool');
+  if (hand === Infinity || tools.some((tool) => end(tool) === Infinity)) return [];
+  const answerOf = (node: GameNode | undefined) =>
+    node?.kind === 'clue' || node?.kind === 'puzzle' ? node.answer : undefined;
+  const order = naiveOrder(before);
+  const sources = [...game.links.values()]
+    .flatMap((link) => {
+      const answer = answerOf(before.nodes.get(link.from));
+      if (link.to !== id || answer === undefined || end(link.from) === Infinity) return [];
+      if (link.at !== undefined && !allNeeded) return [];
+      // A part gives as many positions as it has symbols.
+      const at = link.at?.slice(0, answer.length) ?? [...code].map((_, i) => i + 1);
+      return [{ node: link.from, at }];
+    })
+    .sort((a, b) => {
+      const gap = end(a.node) - end(b.node);
+      return Math.abs(gap) > 1e-6
+        ? gap
+        : order.indexOf(a.node) - order.indexOf(b.node) || codePoints(a.node, b.node);
+    });
+  const known = new Set<number>();
+  const given: NodeId[] = [...tools];
+  const take = ({ node, at }: (typeof sources)[number]) => {
+    if (at.every((position) => known.has(position))) return false;
+    for (const position of at) known.add(position);
+    given.push(node);
+    return true;
+  };
+  const stage = (): NaiveStage => {
+    const left = allCodes(code.length).filter((other) =>
+      [...known].every((at) => other[at - 1] === code[at - 1]),
+    );
+    const guess = naiveShortCut(game, id, given, ((left.length + 1) / 2) * (5 / 60));
+    const at = sorted(known);
+    if (left.length === 1) return { at: guess.at, known: at, left: 1, skips: [], saved: 0, quicker: false };
+    const minutes = ((left.length + 1) / 2) * (5 / 60);
+    const solved = guess.skips.length > 0 ? guess.solvedAt : end(id);
+    const gains = guess.skips.length > 0 || guess.saved > expectedMinutes(lock) + 1e-6;
+    const saved = guess.at + minutes < end(id) ? guess.saved : 0;
+    const quicker = gains && solved - (guess.at + minutes) > 1e-6;
+    return { at: guess.at, known: at, left: left.length, skips: guess.skips, saved, quicker };
+  };
+  const early = sources.filter(({ node }) => hand - end(node) > 1e-6);
+  for (const source of early) if (known.size < code.length) take(source);
+  const stages = [stage()];
+  for (const source of sources.slice(early.length)) {
+    if (known.size >= code.length || !take(source) || known.size >= code.length) continue;
+    stages.push(stage());
+  }
+  return stages;
+}
+
+function sorted(positions: ReadonlySet<number>): number[] {
+  return [...positions].sort((a, b) => a - b);
 }

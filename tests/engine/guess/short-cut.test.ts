@@ -65,7 +65,7 @@ describe('short cuts', () => {
     let skipping = 0;
     let saving = 0;
     let ringed = 0;
-    for (let seed = 1; seed <= 700; seed++) {
+    for (let seed = 1; seed <= 450; seed++) {
       const game = withFarPrize(
         randomGame(seed, 12 + (seed % 12), { rings: seed % 3 !== 0, prizes: 1 + (seed % 3) }),
       );
@@ -102,8 +102,8 @@ describe('short cuts', () => {
         if (cut.saved > 0) saving++;
       }
     }
-    expect(skipping).toBeGreaterThan(50);
-    expect(saving).toBeGreaterThan(100);
+    expect(skipping).toBeGreaterThan(30);
+    expect(saving).toBeGreaterThan(60);
     expect(ringed).toBeGreaterThan(3);
   });
 
