@@ -18,7 +18,11 @@ export function Asks({ node }: { node: GameNode }) {
   const all = [...new Set([...usual, ...asks])];
   const chips = ABILITIES.filter((ability) => !usual.includes(ability));
   return (
-    <Fold title={ASKS.heading} said={all.length === 0 ? undefined : abilitiesSaid(all)}>
+    <Fold
+      title={ASKS.heading}
+      said={all.length === 0 ? undefined : abilitiesSaid(all)}
+      opened={asks.length > 0 && node.otherWay === undefined}
+    >
       {usual.length > 0 && (
         <ul className="care">
           {usual.map((ability) => (

@@ -30,6 +30,12 @@ test('the other way is asked for once something is asked, and stays when it no l
 test('words that this version does not know stay, and are said', () => {
   openWithLock({}, [{ id: 'bell', kind: 'tool', name: 'Bell', asks: ['smelling', 'hearing'] }]);
   openForm('bell');
+  // Without another way it stands open: that is where one is written.
+  const fold = screen.getByText('What it asks of a pupil').closest('details');
+  expect(fold?.open).toBe(true);
+  type(screen.getByLabelText(/^The other way/), 'A lamp blinks too.');
+  cleanup();
+  openForm('bell');
   expect(screen.getByText('hearing and smelling')).toBeTruthy();
   fireEvent.click(screen.getByLabelText('moving about'));
   expect(node('bell')?.asks).toEqual(['hearing', 'moving', 'smelling']);
