@@ -16,6 +16,8 @@ export const HARDWARE = {
   alike: 'All as wheel 1',
   marks: 'Marks on the dial, from 0',
   trySeconds: 'Seconds that one try takes',
+  onPaper: 'On paper:',
+  setting: 'To set it:',
   forFun: 'There for the joy of opening',
   forFunHint: 'It is not called a bottleneck.',
   forFunSaid: 'for the joy of opening',

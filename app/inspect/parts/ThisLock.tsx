@@ -2,6 +2,7 @@
 import { fastenerType, isKnownType } from '../../../src/fasteners/index.ts';
 import type { NodeOf } from '../../../src/game/model.ts';
 import { HARDWARE, hardwareSaid } from '../../../src/words/form-hardware.ts';
+import { codeShownText, lockSettingText } from '../../../src/words/lock-types.ts';
 import { Fold } from '../Fold.tsx';
 import { TextField } from '../TextField.tsx';
 import { Tick } from '../Tick.tsx';
@@ -17,7 +18,8 @@ export function ThisLock({ node }: { node: NodeOf<'fastener'> }) {
   const { hardware, forFun = false } = node;
   const type = node.type ?? '';
   const hasWheels = WITH_WHEELS.includes(type);
-  const isTried = isKnownType(type) && fastenerType(type).opensWith !== 'nothing';
+  const { opensWith } = fastenerType(type);
+  const isTried = isKnownType(type) && opensWith !== 'nothing';
   const said = hardwareSaid({
     wheels: hasWheels ? hardware?.wheels?.length : undefined,
     alphabet: hasWheels ? alphabetOf(hardware?.wheels) : undefined,
@@ -53,6 +55,16 @@ export function ThisLock({ node }: { node: NodeOf<'fastener'> }) {
             numeric
           />
         </div>
+      )}
+      {opensWith === 'code' && (
+        <>
+          <p className="hint">
+            <strong>{HARDWARE.onPaper}</strong> {codeShownText(type)}
+          </p>
+          <p className="hint">
+            <strong>{HARDWARE.setting}</strong> {lockSettingText(type)}
+          </p>
+        </>
       )}
       <div>
         <Tick

@@ -77,3 +77,14 @@ test('a latch has nothing to say of but the joy of opening', () => {
   act(() => useGame.getState().undo());
   expect(node('lock') && 'forFun' in (node('lock') ?? {})).toBe(false);
 });
+
+test('how the code stands on paper and how the lock is set is told of a lock that takes one', () => {
+  openWithLock({ type: 'direction', code: 'UDDR' });
+  openForm('lock');
+  expect(screen.getByText(/^Arrows in the order of the moves/)).toBeTruthy();
+  expect(screen.getByText(/leaflet decides/)).toBeTruthy();
+  cleanup();
+  openWithLock({ type: 'latch' });
+  openForm('lock');
+  expect(screen.queryByText(/leaflet decides/)).toBeNull();
+});
