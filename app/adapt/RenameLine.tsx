@@ -16,7 +16,7 @@ import {
 } from '../../src/words/adapt.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { Sign } from '../shell/signs.tsx';
-import { act, type Deed, keep, useAdapting } from './adapting.ts';
+import { act, type Deed, keep, useAdapting, useBusy } from './adapting.ts';
 import { LineFrame } from './LineFrame.tsx';
 
 interface RenameLineProps {
@@ -67,7 +67,7 @@ function Renaming({ line, plan, game, main }: RenameLineProps) {
   const newNote = effect.reworded.find(isOwn)?.after ?? oldNote;
   const [note, setNote] = useState<string>();
   const others = effect.reworded.filter((one) => !isOwn(one));
-  const busy = useAdapting((state) => state.busy);
+  const busy = useBusy();
   const hint = line.sort === 'place' ? placeSentence(line) : line.item && thingSentence(line.item);
 
   const rename = () => {

@@ -7,7 +7,7 @@ import { ADAPT, fieldName, reasonSentence, rereadDone, rereadTitle } from '../..
 import { plain } from '../../src/words/sentence.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { useView } from '../store/view.ts';
-import { act, keep, useAdapting } from './adapting.ts';
+import { act, keep, useBusy } from './adapting.ts';
 import { LineFrame } from './LineFrame.tsx';
 import { closeAdapt } from './open.ts';
 
@@ -34,7 +34,7 @@ function rowsOf(text: string): number {
 export function RereadLine({ line, plan, game, original, main }: RereadLineProps) {
   const title = rereadTitle(game, line);
   const name = plain(title);
-  const busy = useAdapting((state) => state.busy);
+  const busy = useBusy();
   const [typed, setTyped] = useState<ReadonlyMap<string, string>>(new Map());
   const texts = line.passages.map(({ spot, text, suggestion }) => ({
     spot,

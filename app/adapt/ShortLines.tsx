@@ -11,7 +11,7 @@ import { useKit } from '../kit/kit-state.ts';
 import { useRemedies } from '../kit/remedies.ts';
 import { changeKit } from '../kit/write.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
-import { act, keep, useAdapting } from './adapting.ts';
+import { act, keep, useBusy } from './adapting.ts';
 import { LineFrame } from './LineFrame.tsx';
 
 interface ShortLinesProps {
@@ -82,7 +82,7 @@ interface WaysProps {
 
 function Ways({ line: { key }, game, remedies, main }: WaysProps) {
   const { items } = useKit(({ owned }) => owned.kit);
-  const busy = useAdapting((state) => state.busy);
+  const busy = useBusy();
   const take = (remedy: Remedy) => {
     if (remedy.edits.length > 0) return void act(key, remedy.edits);
     changeKit((kit) => noted(kit, remedy));

@@ -3,11 +3,11 @@ import type { Game } from '../../src/game/model.ts';
 import type { SpareLine as Spare } from '../../src/kit/adapt/plan.ts';
 import { ADAPT, spareDone, spareName, spareSentence } from '../../src/words/adapt.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
-import { act, useAdapting } from './adapting.ts';
+import { act, useBusy } from './adapting.ts';
 import { LineFrame } from './LineFrame.tsx';
 
 export function SpareLine({ line, game }: { line: Spare; game: Game }) {
-  const busy = useAdapting((state) => state.busy);
+  const busy = useBusy();
   return (
     <LineFrame
       line={line}

@@ -41,6 +41,13 @@ const NOTHING: Adapting = {
 
 export const useAdapting = create<Adapting>()(() => NOTHING);
 
+/** Nothing can be changed now: the copy is being made, or another window has it. */
+export function useBusy(): boolean {
+  const { busy, isCopy } = useAdapting();
+  const readOnly = useGame((state) => state.readOnly);
+  return busy || (isCopy && readOnly);
+}
+
 /** Looks up what the open game was before it was adapted. Where that is gone, it begins with the game as it is. */
 export async function beginAdapting(): Promise<void> {
   const { provenance, game } = useGame.getState();
