@@ -8,13 +8,14 @@ import { useKeep } from '../keep/state.ts';
 import { DropPanel } from '../shell/DropPanel.tsx';
 import { freshId } from '../store/ids.ts';
 import { useKit } from './kit-state.ts';
+import { changeKit } from './write.ts';
 
 async function takeFrom({ id, title }: KeptGame): Promise<void> {
   const game = await contentOf(id);
-  const { owned, change, tell } = useKit.getState();
+  const { owned, tell } = useKit.getState();
   if (!game) return tell({ lines: [HAVE.notRead(titleOf(title))], trouble: true });
   const kit = withGames(owned.kit, [game], { newId: freshId });
-  change({ ...owned, kit });
+  changeKit(() => kit);
   const said = kit === owned.kit ? HAVE.takenAlready : HAVE.taken;
   tell({ lines: [said(titleOf(title))], trouble: false });
 }

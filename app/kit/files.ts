@@ -11,7 +11,9 @@ import { KIT, KIT_FILES } from '../../src/words/screen-kit.ts';
 import { download } from '../keep/download.ts';
 import { freshId } from '../store/ids.ts';
 import { type KitNews, useKit } from './kit-state.ts';
+import { changeKit } from './write.ts';
 
+const kitNow = () => useKit.getState().owned.kit;
 const NEW_IDS = { newId: freshId };
 
 type Read = { readonly kit: Kit; readonly lines: readonly string[] };
@@ -43,10 +45,9 @@ function only(kit: Kit, here: Kit): Kit {
 }
 
 function add(file: string, { kit, lines }: Read): KitNews {
-  const { owned, change, tell } = useKit.getState();
-  const here = owned.kit;
+  const here = kitNow();
   const next = addKit(here, kit, freshId);
-  change({ ...owned, kit: next });
+  changeKit(() => next);
   const added = KIT.added(
     file,
     next.items.length - here.items.length,
@@ -55,9 +56,8 @@ function add(file: string, { kit, lines }: Read): KitNews {
   const isBeside =
     (kit.items.length > 0 && here.items.length > 0) || (kit.places.length > 0 && here.places.length > 0);
   const keepOnly = () => {
-    const now = useKit.getState().owned;
-    change({ ...now, kit: only(kit, now.kit) });
-    tell({ lines: [KIT.replaced(file)], trouble: false });
+    changeKit((now) => only(kit, now));
+    useKit.getState().tell({ lines: [KIT.replaced(file)], trouble: false });
   };
   return {
     lines: [added, ...lines],
@@ -94,7 +94,6 @@ export function chooseFile(): void {
   input.click();
 }
 
-const kitNow = () => useKit.getState().owned.kit;
 const table = (text: string) => new Blob([text], { type: 'text/csv;charset=utf-8' });
 
 export function saveAll(): void {
