@@ -14,6 +14,13 @@ const tidy = (page: Page) => page.getByRole('navigation').getByRole('button', { 
 const print = (page: Page) => banner(page).getByRole('button', { name: 'Print' });
 const openExample = (page: Page) => page.getByRole('main').getByRole('button', { name: TITLE }).click();
 
+const fetched = (page: Page): Promise<string[]> =>
+  page.evaluate(() => performance.getEntriesByType('resource').map((entry) => entry.name));
+
+/** The words for locks with letters, which are large. */
+const hasWords = async (page: Page) =>
+  (await fetched(page)).some((address) => address.includes('/unpacked-'));
+
 /** All that is fetched ahead, to the faces, has arrived. */
 async function fetchedAhead(page: Page): Promise<void> {
   const names = [
@@ -24,17 +31,15 @@ async function fetchedAhead(page: Page): Promise<void> {
     'mono-latin-ext',
     'latin-ext-wght-italic',
   ];
-  const fetched = () =>
-    page.evaluate(() => performance.getEntriesByType('resource').map((entry) => entry.name));
   await expect(async () => {
-    const all = await fetched();
+    const all = await fetched(page);
     for (const name of names) expect(all.some((address) => address.includes(name))).toBe(true);
   }).toPass({ timeout: 60_000 });
   // Nothing has come for a while, so nothing is under way.
   await expect(async () => {
-    const before = (await fetched()).length;
+    const before = (await fetched(page)).length;
     await page.waitForTimeout(3_000);
-    expect(await fetched()).toHaveLength(before);
+    expect(await fetched(page)).toHaveLength(before);
   }).toPass({ timeout: 30_000 });
 }
 
@@ -53,8 +58,10 @@ async function savePicture(page: Page): Promise<string> {
 }
 
 test('without a connection, what was fetched ahead prints, tidies and saves the map', async ({ page }) => {
-  await openExample(page);
   await fetchedAhead(page);
+  expect(await hasWords(page)).toBe(false);
+  await openExample(page);
+  await expect.poll(() => hasWords(page), 'with a word lock on the map').toBe(true);
   await page.context().setOffline(true);
 
   await tidy(page).click();
