@@ -20,6 +20,10 @@ export function assign(
   const columnPrice = new Float64Array(columns + 1);
   const rowIn = new Int32Array(columns + 1);
   const cameFrom = new Int32Array(columns + 1);
+  const costs = new Float64Array(rows * columns);
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) costs[row * columns + column] = cost(row, column);
+  }
   for (let row = 1; row <= rows; row++) {
     rowIn[0] = row;
     const slack = new Float64Array(columns + 1).fill(Number.POSITIVE_INFINITY);
@@ -28,11 +32,13 @@ export function assign(
     do {
       isSeen[at] = 1;
       const from = rowIn[at] ?? 0;
+      const offset = (from - 1) * columns - 1;
+      const price = rowPrice[from] ?? 0;
       let step = Number.POSITIVE_INFINITY;
       let next = 0;
       for (let column = 1; column <= columns; column++) {
         if (isSeen[column] === 1) continue;
-        const reduced = cost(from - 1, column - 1) - (rowPrice[from] ?? 0) - (columnPrice[column] ?? 0);
+        const reduced = (costs[offset + column] ?? 0) - price - (columnPrice[column] ?? 0);
         if (reduced < (slack[column] ?? 0)) {
           slack[column] = reduced;
           cameFrom[column] = at;

@@ -1,7 +1,7 @@
 /**
  * npm run bench: how long everything takes, on games of three sizes, beside general-purpose libraries on the same questions; then
- * simulated lessons, beside the same on objects and lists; then how long printed and tidied maps take. With --guess,
- * --simulation or --maps these alone.
+ * simulated lessons, beside the same on objects and lists; which lock goes where, beside other programs; then how long printed and
+ * tidied maps take. With --engine, --guess, --simulation, --kit or --maps these alone.
  */
 import loadHighs from 'highs';
 import { arrangementTable } from './arrangement-rows.ts';
@@ -9,6 +9,7 @@ import { ENGINE_ROWS } from './engine-rows.ts';
 import { FINDING_ROWS } from './finding-rows.ts';
 import { lessonGame } from './games.ts';
 import { GUESS_ROWS } from './guess-rows.ts';
+import { kitRows } from './kit-rows.ts';
 import { SIMULATION_ROWS } from './simulation-rows.ts';
 import { solverRows } from './solver-rows.ts';
 import { tableOf } from './table.ts';
@@ -23,6 +24,7 @@ const TABLES = new Map<string, () => Promise<string[]> | string[]>([
   ],
   ['guess', () => tableOf(sized(60, 300, 3000), GUESS_ROWS)],
   ['simulation', () => tableOf(sized(60, 300, 3000), SIMULATION_ROWS)],
+  ['kit', async () => tableOf(sized(60, 300), kitRows(await loadHighs()))],
   ['maps', arrangementTable],
 ]);
 

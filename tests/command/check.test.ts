@@ -88,6 +88,13 @@ const reports = z.array(
     drag: z.optional(z.record(z.string(), z.number())),
     mustDo: z.optional(z.array(z.string())),
     tied: z.optional(z.array(z.string())),
+    kit: z.optional(
+      z.strictObject({
+        teams: z.number(),
+        assigned: z.record(z.string(), z.array(z.nullable(z.string()))),
+        short: z.record(z.string(), z.number()),
+      }),
+    ),
     findings: z.array(
       z.strictObject({
         code: z.string(),
@@ -154,6 +161,31 @@ describe('npm run check', () => {
     expect(err).toContain(`${text}: This is no game file`);
     expect(err).toContain(`${missing}: There is no such file.`);
     expect(err).toContain(`${folder}: This is a folder, not a file.`);
+  });
+
+  it('with a kit says which lock goes where and what is short', async () => {
+    const table = file('kit.csv', 'Thing;How many;Id\nkey lock;2;padlock\n');
+    const game = file('locked.json', { ...shut, lesson: { teams: 3 } });
+    const told = await check('--kit', table, game);
+    expect(told.out).toContain(
+      'For 3 teams the kit lacks 1 thing.\n- The key lock on Chest: of 3 there are 2 that can be set to it.',
+    );
+    const { out } = await check('--json', game, '--kit', table);
+    expect(z.parse(reports, JSON.parse(out))[0]?.kit).toEqual({
+      teams: 3,
+      assigned: { lock: ['padlock', 'padlock', null] },
+      short: { lock: 1 },
+    });
+  });
+
+  it('gives 2 for a kit that cannot be read, and reports the game all the same', async () => {
+    const table = file('wrong.csv', 'Thing;How many\nkey lock;few\n');
+    const { code, out, err } = await check('--kit', table, file('hidden.json', hidden));
+    expect(code).toBe(2);
+    expect(err).toBe(`${table}: Line 2, How many: “few” is no number.\n`);
+    expect(out).toContain('It can be won.');
+    const none = await check(file('hidden.json', hidden), '--kit');
+    expect(none.code).toBe(2);
   });
 
   it('reports as JSON what is true of each game', async () => {
@@ -226,6 +258,6 @@ describe('npm run check', () => {
   it('says so too when it is asked', async () => {
     const { code, out, err } = await check('--help');
     expect([code, err]).toEqual([0, '']);
-    expect(out).toContain('npm run -s check -- [--json] FILE…');
+    expect(out).toContain('npm run -s check -- [--json] [--kit FILE] FILE…');
   });
 });

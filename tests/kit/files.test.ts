@@ -105,7 +105,9 @@ describe('written and read again', () => {
         expect(read(writeItems(kit))).toMatchObject({ ok: true, kit: { items: kit.items } });
         expect(read(writePlaces(kit))).toMatchObject({ ok: true, kit: { places: kit.places } });
         // A cell that begins with one of these would be run as a formula; a plain number is none.
-        const cells = [writeItems(kit), writePlaces(kit)].flatMap((text) => papa.parse<string[]>(text).data.flat());
+        const cells = [writeItems(kit), writePlaces(kit)].flatMap((text) =>
+          papa.parse<string[]>(text).data.flat(),
+        );
         expect(cells.filter((cell) => /^[=+\-@\t\r]/u.test(cell) && !/^-\d+$/u.test(cell))).toEqual([]);
       }),
       { seed: 1955, numRuns: 300 },

@@ -10,6 +10,7 @@ import { KEYS_ALIKE, LATER, MIXED, MOST_WASTE, NEVER, SHORT } from '../../src/ki
 import { fitKit } from '../../src/kit/fit/index.ts';
 import type { Problem } from '../../src/kit/fit/supply.ts';
 import { randomCase } from '../kit/cupboards.ts';
+import { leastByHighs, sum, tableOf } from './assignment-program.ts';
 
 interface Solved {
   readonly problem: Problem;
@@ -22,49 +23,6 @@ function solvedOf(seed: number): Solved[] {
   const all: Solved[] = [];
   fitKit(game, kit, { solved: (problem, columnOf) => all.push({ problem, columnOf }) });
   return all.filter(({ problem }) => problem.rows.length > 0);
-}
-
-function tableOf({ rows, columns, cost }: Problem): number[][] {
-  return rows.map((_, row) => columns.map((__, column) => cost(row, column)));
-}
-
-const sum = (table: readonly (readonly number[])[], cells: Iterable<readonly [number, number]>) =>
-  [...cells].reduce((total, [row, column]) => total + (table[row]?.[column] ?? Number.NaN), 0);
-
-/** The least sum of a cell in each row, no two in one column; a linear programme, whose corners are whole (Birkhoff 1946). Cells that are never taken are not in it. */
-function leastByHighs(highs: Highs, table: readonly (readonly number[])[]): number {
-  const cells = table.flatMap((row, i) =>
-    row.flatMap((cost, j) => (cost >= NEVER ? [] : [{ i, j, cost, name: `x_${i}_${j}` }])),
-  );
-  const total = (own: typeof cells) => own.map(({ name }) => name).join(' + ');
-  const columns = [...new Set(cells.map(({ j }) => j))];
-  const solution = highs.solve(
-    [
-      'Minimize',
-      ` cost: ${cells.map(({ cost, name }) => `${cost} ${name}`).join(' + ')}`,
-      'Subject To',
-      ...table.map((_, i) => ` r${i}: ${total(cells.filter((cell) => cell.i === i))} = 1`),
-      ...columns.map((j) => ` c${j}: ${total(cells.filter((cell) => cell.j === j))} <= 1`),
-      'Bounds',
-      ...cells.map(({ name }) => ` 0 <= ${name} <= 1`),
-      'End',
-    ].join('\n'),
-  );
-  // The library answers nonsense with another status and does not throw.
-  expect(solution.Status).toBe('Optimal');
-  const primalOf = (name: string) => {
-    const column = solution.Columns[name];
-    return column && 'Primal' in column ? column.Primal : 0;
-  };
-  const halves = cells.filter(({ name }) => Math.abs(primalOf(name) - Math.round(primalOf(name))) > 1e-6);
-  expect(halves).toEqual([]);
-  const taken = cells.filter(({ name }) => primalOf(name) > 0.5);
-  expect(taken.length).toBe(table.length);
-  // Summed here, since the library rounds.
-  return sum(
-    table,
-    taken.map(({ i, j }) => [i, j] as const),
-  );
 }
 
 /** Every way, for small tables. */
@@ -138,7 +96,7 @@ describe('random cupboards', { timeout: 120_000 }, () => {
           table,
           Array.from(columnOf, (column, row) => [row, column] as const),
         );
-        expect(own).toBe(leastByHighs(highs, table));
+        expect(own).toBe(leastByHighs(highs, table, NEVER));
         // It takes large numbers for infinite ones, so what is never taken is only dearer than all else.
         const bounded = table.map((row) => row.map((cost) => Math.min(cost, 100 * SHORT)));
         expect(own).toBe(sum(bounded, munkres(bounded)));

@@ -6,7 +6,16 @@ import { hangs, type LockNeed, needsOf, TYPED, teamsOf } from '../needs.ts';
 import { boxWaste, haspWaste, lockWaste } from './costs.ts';
 import { groupOf } from './homes.ts';
 import { type TooSoon, tooSoonIn } from './keys-alike.ts';
-import { boxUnfit, haspUnfit, lockUnfit, symbolsFor, type Through, toolUnfit } from './suits.ts';
+import {
+  boxUnfit,
+  haspUnfit,
+  holeUnfit,
+  lockUnfit,
+  symbolsFor,
+  type Through,
+  toolUnfit,
+  type Unfit,
+} from './suits.ts';
 import { type Demand, type Given, type LoosePin, type Pins, type SupplyOptions, supply } from './supply.ts';
 
 export type { Unfit } from './suits.ts';
@@ -196,10 +205,16 @@ export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting 
     const items = ownLocks.filter((item) => item.type === type);
     const demands = locks.map(({ node, copies }): Demand<ItemOf<'lock'>> => {
       const own = symbols.get(node.id);
+      // A code is held against an item once, and not for every copy.
+      const carries = new Map<ItemId, Unfit | undefined>();
       return {
         node: node.id,
         copies,
-        unfit: (item, copy) => lockUnfit(type, own, item, hangs(type) ? through(node.on, copy) : undefined),
+        unfit: (item, copy) => {
+          if (!carries.has(item.id)) carries.set(item.id, lockUnfit(type, own, item, undefined));
+          const hole = hangs(type) ? through(node.on, copy) : undefined;
+          return carries.get(item.id) ?? (hole && holeUnfit(item, hole));
+        },
         waste: (item) => lockWaste(item, own),
       };
     });

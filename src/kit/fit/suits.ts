@@ -41,7 +41,11 @@ export function lockUnfit(
 ): Unfit | undefined {
   if (item.what !== 'lock' || item.type !== type) return 'type';
   if (symbols && fastenerType(type).misfits(symbols, item).length > 0) return 'code';
-  if (!through) return undefined;
+  return through && holeUnfit(item, through);
+}
+
+/** Whether a padlock goes through the hole. */
+export function holeUnfit(item: ItemOf<'lock'>, through: NonNullable<Through>): Unfit | undefined {
   if (isAbove(item.shackleMm, through.holeMm)) return 'shackle';
   return through.what === 'box' && isAbove(through.roundMm, item.clearanceMm) ? 'clearance' : undefined;
 }
