@@ -102,7 +102,8 @@ export function progressSentence({ lines }: Pick<Plan, 'lines'>, canBeWon: boole
   ];
   const won = canBeWon ? 'It can be won.' : 'It cannot be won yet.';
   if (all.length === 0) return `It fits my kit and my room as it is. ${won}`;
-  if (open.length === 0) return `All ${count(all.length, 'line')} done: the game is mine. ${won}`;
+  if (open.length === 0)
+    return `All${all.length > 1 ? ` ${all.length} lines` : ''} done: the game is mine. ${won}`;
   return `${all.length - open.length} of ${all.length} done; ${list(left)}. ${won}`;
 }
 
