@@ -128,7 +128,7 @@ export class ShortCuts {
   }
 
   #skips(node: Index, given: readonly Index[]): Index[] {
-    const { position, prizes, ringStart, next } = this.#flow;
+    const { position, ringStart, next } = this.#flow;
     const { stands, words } = this.#falls;
     const own = position[node] ?? 0;
     const fresh = this.#newly(own, node, given);
@@ -155,18 +155,25 @@ export class ShortCuts {
         this.#stale[at] = 0;
         wordsAt(this.#flow, at, stands, now, this.#counters);
         this.#strike(at, now);
-        if (now.every((word, w) => stands[at * words + w] === word)) continue;
+        if (isSame(now, stands, at * words)) continue;
         write(at, now);
         again = from === 0;
       }
     }
-    const skips = this.#steps.filter(
-      (_, i) =>
-        (((fresh[i >>> 5] ?? 0) >>> (i & 31)) & 1) === 1 &&
-        prizes.every((prize) => !this.#falls.falls(i, prize)),
-    );
+    const skips: Index[] = [];
+    for (let i = 0; i < this.#steps.length; i++) {
+      const isFresh = (((fresh[i >>> 5] ?? 0) >>> (i & 31)) & 1) === 1;
+      if (isFresh && this.#isWon(i)) skips.push(this.#steps[i] ?? 0);
+    }
     for (const [at, value] of before) stands.set(value, at * words);
     return skips;
+  }
+
+  /** Every prize stands in this scenario. */
+  #isWon(scenario: number): boolean {
+    const { prizes } = this.#flow;
+    for (let i = 0; i < prizes.length; i++) if (this.#falls.falls(scenario, prizes[i] ?? 0)) return false;
+    return true;
   }
 
   /** The scenarios in which the node falls in G and comes in G'. */
@@ -204,6 +211,12 @@ export class ShortCuts {
     const patched = flowOf(withShortCut(this.#network, node, given, minutes));
     return latest(timesOf(patched).finish, patched.prizes);
   }
+}
+
+/** The words are those that stand from `base` on. */
+function isSame(words: Uint32Array, stands: Uint32Array, base: number): boolean {
+  for (let w = 0; w < words.length; w++) if (words[w] !== stands[base + w]) return false;
+  return true;
 }
 
 /** The network of G'. */
