@@ -51,10 +51,10 @@ test('a colleague’s game is gone down line by line, and is mine; the original 
 
   await test.step('the place is called as in my room, and so are the texts that quote it', async () => {
     const name = adapting(page).getByRole('combobox', { name: 'Its name here: Window sill' });
-    await expect(name).toHaveValue('Under the sink');
-    await adapting(page).getByLabel('Where exactly (for the teacher)').fill('Behind the bucket.');
+    await expect(name).toHaveValue('Reading bench');
+    await adapting(page).getByLabel('Where exactly (for the teacher)').fill('Behind the cushion.');
     await name.press('Enter');
-    await expect(line(page, 'Window sill is called Under the sink now.')).toBeVisible();
+    await expect(line(page, 'Window sill is called Reading bench now.')).toBeVisible();
   });
 
   await test.step('the tin has the colour of mine', async () => {
@@ -71,9 +71,9 @@ test('a colleague’s game is gone down line by line, and is mine; the original 
     await expect(adapting(page).getByLabel('Where exactly (for the teacher)')).toHaveValue(
       'Under the blue cushion.',
     );
-    await name.fill('Sink cupboard');
+    await name.fill('Corner bench');
     await adapting(page).getByRole('button', { name: 'Rename Window sill' }).click();
-    await expect(line(page, 'Window sill is called Sink cupboard now.')).toBeVisible();
+    await expect(line(page, 'Window sill is called Corner bench now.')).toBeVisible();
   });
 
   await expect(progress(page)).toContainText('the game is mine. It can be won.');
@@ -82,12 +82,12 @@ test('a colleague’s game is gone down line by line, and is mine; the original 
 
   const mine = await saved(page);
   expect(mine.file.title).toBe('The lost stamp (adapted)');
-  expect(mine.byId.get('sill')).toMatchObject({ name: 'Sink cupboard' });
+  expect(mine.byId.get('sill')).toMatchObject({ name: 'Corner bench' });
   expect(mine.byId.get('letter')).toMatchObject({
-    text: 'The list lies on the sink cupboard. What you find there opens the blue tin.',
+    text: 'The list lies on the corner bench. What you find there opens the blue tin.',
   });
   expect(mine.byId.get('tag')).toMatchObject({
-    note: 'Hang it up in the blue tin, and do not forget it on the sink cupboard.',
+    note: 'Hang it up in the blue tin, and do not forget it on the corner bench.',
   });
   expect(mine.byId.get('list')).toMatchObject({ text: 'Wren\nIbis\nNuthatch' });
   expect(mine.byId.get('birds')).toMatchObject({ answer: 'WIN' });

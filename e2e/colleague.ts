@@ -74,6 +74,6 @@ export const MY_CUPBOARD = {
   places: [
     { id: 'a', name: 'Book shelf', order: 1 },
     { id: 'b', name: "Teacher's desk", order: 2, offLimits: true },
-    { id: 'c', name: 'Under the sink', order: 3 },
+    { id: 'c', name: 'Reading bench', order: 3 },
   ],
 };

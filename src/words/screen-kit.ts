@@ -135,7 +135,7 @@ export const WRONG_KIT = {
 export const ROOM = {
   add: 'Add a hiding place',
   addAct: 'Add',
-  placeholder: 'Top of the bookshelf',
+  placeholder: 'Lowest shelf by the window',
   hint: 'In the order in which I walk the room to set it up.',
   none: 'No hiding place yet. Type the first, and press Enter.',
   name: 'Name',

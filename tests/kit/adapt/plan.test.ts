@@ -48,7 +48,7 @@ const STORY = gameOf(
   ],
   ['list>read', 'read>lock', 'slip>sill'],
 );
-const ROOM = kitOf(roomOf('Book shelf', 'Under the sink', 'Piano'), [
+const ROOM = kitOf(roomOf('Book shelf', 'Reading bench', 'Piano'), [
   { id: 'i1', what: 'box', label: 'Red tin', count: 9 },
   { id: 'i2', what: 'lock', type: 'word', label: 'Word lock', count: 9 },
 ]);
