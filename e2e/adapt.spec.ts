@@ -35,10 +35,12 @@ async function saved(page: Page): Promise<{ file: typeof COLLEAGUES_GAME; byId: 
 test('a colleague’s game is gone down line by line, and is mine; the original stays', async ({ page }) => {
   await bringKit(page);
   await openFiles(page, fileOf('stamp.json', JSON.stringify(COLLEAGUES_GAME)));
-  await expect(page.getByText('“The lost stamp” was made for another cupboard')).toBeVisible();
+  await expect(page.getByText('“The lost stamp” came from a file.')).toBeVisible();
   const original = page.url();
   await page.getByRole('button', { name: 'Adapt to my kit and room' }).click();
-  await expect(progress(page)).toContainText('1 thing is short and 2 names to settle. It can be won.');
+  await expect(progress(page)).toContainText(
+    'Left: 1 shortage and 2 names. With everything there it can be won.',
+  );
   await expect(adapting(page).getByText('1 of 2 hiding places by name: Book shelf.')).toBeVisible();
 
   await test.step('what is short: another lock of mine carries it', async () => {
@@ -76,7 +78,7 @@ test('a colleague’s game is gone down line by line, and is mine; the original 
     await expect(line(page, 'Window sill is called Corner bench now.')).toBeVisible();
   });
 
-  await expect(progress(page)).toContainText('the game is mine. It can be won.');
+  await expect(progress(page)).toContainText(/^All \d+ lines done\. It can be won\.$/);
   await adapting(page).getByRole('button', { name: 'Close' }).click();
   await expect(verdict(page)).toContainText('It can be won.');
 

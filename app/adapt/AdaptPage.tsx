@@ -152,7 +152,10 @@ function List({ original }: { original: Game }) {
     <div ref={list} className="adapt-list">
       <div className="adapt-top">
         <p className="adapt-progress" role="status">
-          {progressSentence(plan, assessment.canBeWon)}
+          {progressSentence(plan, assessment.canBeWon, {
+            kit: kit.items.length > 0,
+            room: kit.places.length > 0,
+          })}
         </p>
         {have && (
           <p>

@@ -20,8 +20,9 @@ interface LineFrameProps {
 export function LineFrame({ line: { key, state }, done, otherwise, children }: LineFrameProps) {
   return (
     <li className={`adapt-line adapt-line-${state}`} data-line={key} data-state={state}>
-      <span className="adapt-mark" role="img" aria-label={ADAPT.state[state]}>
+      <span className="adapt-mark">
         {state !== 'open' && <Sign name="tick" />}
+        <span className="aloud">{ADAPT.state[state]}</span>
       </span>
       <div className="adapt-body">
         {state === 'open' ? (

@@ -4,7 +4,7 @@ export const ADAPT_COMMAND = 'Adapt to my kit and room';
 
 /** Offered when a game comes in that was made elsewhere. */
 export const ADAPT_OFFER = {
-  sentence: (title: string) => `“${title}” was made for another cupboard and another room.`,
+  sentence: (title: string) => `“${title}” came from a file.`,
   act: ADAPT_COMMAND,
 };
 

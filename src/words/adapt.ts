@@ -1,4 +1,4 @@
-/** A colleague's game against my kit and my room: what I have, what is short, what is called otherwise, what is to be read again, what can be left out. */
+/** A colleague's game against my kit and my room: what is there, what is short, what is called otherwise, what is to be read again, what can be left out. */
 import { isLeftOut } from '../engine/left-out.ts';
 import type { Game, NodeId } from '../game/model.ts';
 import type { Line, PlaceLine, Plan, RereadLine, ShortLine, SpareLine } from '../kit/adapt/plan.ts';
@@ -42,7 +42,7 @@ export const ADAPT = {
   keepNamed: (name: string) => `Keep the name ${name}`,
   namesHere: 'Free places of my room',
   changesToo: 'Changes with it',
-  notChanged: 'Left for you to read',
+  notChanged: 'Not changed, to be read',
   takeText: 'Use this text',
   takeTextNamed: (name: string) => `Use this text for ${name}`,
   right: 'Right as it is',
@@ -56,8 +56,6 @@ export const ADAPT = {
   cannotGoBack: 'What it changed has been changed again since.',
   was: 'Now',
   state: { open: 'to do', done: 'done', kept: 'stays' },
-  working: 'Trying what can be done …',
-  noRemedy: 'Nothing mechanical helps. Add to my kit what you find.',
   more: (n: number) => `${count(n, 'more way', 'more ways')}`,
 } as const;
 
@@ -89,25 +87,44 @@ export function spotSentence(game: Game, spot: Spot): Sentence {
 
 const isToDo = ({ sort }: Line) => sort !== 'spare';
 
+/** Which of the two lists a game is held against. */
+export interface Known {
+  readonly kit: boolean;
+  readonly room: boolean;
+}
+
+/** What is said where nothing is to be done. */
+function fits({ kit, room }: Known): string {
+  if (kit && room) return 'It fits my kit and my room as it is.';
+  if (kit) return 'It fits my kit as it is. My room is empty: no places compared.';
+  if (room) return 'It fits my room as it is. My kit is empty: no locks compared.';
+  return 'Nothing compared yet: my kit and my room are empty.';
+}
+
 /** How far down the list, in one sentence. */
-export function progressSentence({ lines }: Pick<Plan, 'lines'>, canBeWon: boolean): string {
+export function progressSentence({ lines }: Pick<Plan, 'lines'>, canBeWon: boolean, known: Known): string {
   const all = lines.filter(isToDo);
   const open = all.filter(({ state }) => state === 'open');
   const of = (sorts: readonly Line['sort'][]) => open.filter(({ sort }) => sorts.includes(sort)).length;
   const [short, names, texts] = [of(['short']), of(['place', 'thing']), of(['reread'])];
   const left = [
-    ...(short > 0 ? [`${count(short, 'thing is', 'things are')} short`] : []),
-    ...(names > 0 ? [`${count(names, 'name')} to settle`] : []),
-    ...(texts > 0 ? [`${count(texts, 'text')} to read`] : []),
+    ...(short > 0 ? [count(short, 'shortage')] : []),
+    ...(names > 0 ? [count(names, 'name')] : []),
+    ...(texts > 0 ? [count(texts, 'text')] : []),
   ];
-  const won = canBeWon ? 'It can be won.' : 'It cannot be won yet.';
-  if (all.length === 0) return `It fits my kit and my room as it is. ${won}`;
+  const isAllThere = all.every(({ sort, state }) => sort !== 'short' || state === 'done');
+  const won = canBeWon
+    ? isAllThere
+      ? 'It can be won.'
+      : 'With everything there it can be won.'
+    : 'It cannot be won yet.';
+  if (all.length === 0) return `${fits(known)} ${won}`;
   if (open.length === 0)
-    return `All${all.length > 1 ? ` ${all.length} lines` : ''} done: the game is mine. ${won}`;
-  return `${all.length - open.length} of ${all.length} done; ${list(left)}. ${won}`;
+    return `${all.length > 1 ? `All ${all.length} lines` : 'The one line is'} done. ${won}`;
+  return `${all.length - open.length} of ${count(all.length, 'line')} done. Left: ${list(left)}. ${won}`;
 }
 
-/** What I have already, in one sentence; undefined where nothing is known. */
+/** What is there already, in one sentence; undefined where nothing is known. */
 export function haveSentence(
   game: Game,
   { placesHere }: Plan,
@@ -142,7 +159,8 @@ export function haveSentence(
   if (isRoom) parts.push(`${placesHere.length} of ${count(places.length, 'hiding place')} by name`);
   if (parts.length === 0) return undefined;
   const named = isRoom && placesHere.length > 0 ? sentence(': ', say.names(placesHere)) : '';
-  return sentence(`I have ${list(parts)}`, named, '.');
+  const has = fitting ? (isRoom ? 'My kit and my room have' : 'My kit has') : 'My room has';
+  return sentence(`${has} ${list(parts)}`, named, '.');
 }
 
 export function placeSentence({ room, offLimits }: PlaceLine): string | undefined {
@@ -238,8 +256,8 @@ export function spareSentence(game: Game, { nodes, why, minutes, steps }: SpareL
     steps <= 0 && minutes < 1 / 60
       ? 'The game loses no time.'
       : minutes < 1 / 60
-        ? `The game has ${count(steps, 'step')} less and takes as long.`
-        : `The game has ${count(steps, 'step')} less and takes ${minutesInWords(minutes)} less at the quickest.`;
+        ? `The game has ${count(steps, 'step')} fewer and takes as long.`
+        : `The game has ${count(steps, 'step')} fewer and takes ${minutesInWords(minutes)} less at the quickest.`;
   const reason = {
     fun: ' is there for fun. ',
     herring: ' is a red herring. ',

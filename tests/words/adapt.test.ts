@@ -34,18 +34,49 @@ describe('the words of an adaptation', () => {
     passages: [],
   });
 
+  const short = (state: Line['state']): Line => ({
+    sort: 'short',
+    key: `short ${state}`,
+    state,
+    shortage: { part: 'lock', node: 'a', copies: 4, missing: 4 },
+  });
+  const ALL = { kit: true, room: true };
+
   test('progress counts what has to be settled, and not what may be left out', () => {
-    expect(progressSentence({ lines: [spare('open')] }, true)).toBe(
-      'It fits my kit and my room as it is. It can be won.',
+    expect(
+      progressSentence({ lines: [text('a', 'open'), text('b', 'kept'), spare('open')] }, true, ALL),
+    ).toBe('1 of 2 lines done. Left: 1 text. It can be won.');
+    expect(progressSentence({ lines: [text('a', 'done'), text('b', 'kept')] }, false, ALL)).toBe(
+      'All 2 lines done. It cannot be won yet.',
     );
-    expect(progressSentence({ lines: [text('a', 'open'), text('b', 'kept'), spare('open')] }, true)).toBe(
-      '1 of 2 done; 1 text to read. It can be won.',
+    expect(progressSentence({ lines: [text('a', 'done')] }, true, ALL)).toBe(
+      'The one line is done. It can be won.',
     );
-    expect(progressSentence({ lines: [text('a', 'done'), text('b', 'kept')] }, false)).toBe(
-      'All 2 lines done: the game is mine. It cannot be won yet.',
+  });
+
+  test('only what was compared is said to fit', () => {
+    const said = (kit: boolean, room: boolean) =>
+      progressSentence({ lines: [spare('open')] }, true, { kit, room });
+    expect(said(true, true)).toBe('It fits my kit and my room as it is. It can be won.');
+    expect(said(true, false)).toBe(
+      'It fits my kit as it is. My room is empty: no places compared. It can be won.',
     );
-    expect(progressSentence({ lines: [text('a', 'done')] }, true)).toBe(
-      'All done: the game is mine. It can be won.',
+    expect(said(false, true)).toBe(
+      'It fits my room as it is. My kit is empty: no locks compared. It can be won.',
+    );
+    expect(said(false, false)).toBe('Nothing compared yet: my kit and my room are empty. It can be won.');
+  });
+
+  test('while something is short, it can be won only with everything there', () => {
+    expect(progressSentence({ lines: [short('open'), text('a', 'open')] }, true, ALL)).toBe(
+      '0 of 2 lines done. Left: 1 shortage and 1 text. With everything there it can be won.',
+    );
+    // What is on the list to buy is not there yet.
+    expect(progressSentence({ lines: [short('kept')] }, true, ALL)).toBe(
+      'The one line is done. With everything there it can be won.',
+    );
+    expect(progressSentence({ lines: [short('done')] }, true, ALL)).toBe(
+      'The one line is done. It can be won.',
     );
   });
 });
