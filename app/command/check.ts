@@ -1,6 +1,6 @@
 /**
  * Says of each game file whether it can be won: npm run -s check -- [--json] [--kit FILE] FILE…
- * With --kit it also says which lock of that kit goes where, and what is short.
+ * With --kit it also says what is short in that kit; with --json also which of its things goes where.
  * With --help it says how it is called. Exit code 0: all can be won and nothing stops them; 1: something stops a game; 2: a file could not be read or worked out (the reason is on the
  * error stream, the other files are reported all the same).
  */

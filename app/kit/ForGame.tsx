@@ -43,6 +43,8 @@ export function ForGame() {
   const assessment = useAssessment();
   const fitting = useFitting();
   const verdict = verdictOf(assessment, undefined);
+  // What is short stands between the game and its prize, whatever the plan says.
+  const isOnlyShort = fitting.missing > 0 && verdict.tone === 'ok';
   const standingLine = useRef<HTMLParagraphElement>(null);
   if (game.nodes.size === 0) return <p className="kit-nothing quiet">{FOR_GAME.noGame}</p>;
   return (
@@ -56,8 +58,8 @@ export function ForGame() {
         >
           {standing(fitting)}
         </p>
-        <p className="kit-verdict" role="status" data-verdict={verdict.tone}>
-          <SentenceText sentence={verdict.first.slice(0, 1)} />
+        <p className="kit-verdict" role="status" data-verdict={isOnlyShort ? undefined : verdict.tone}>
+          {isOnlyShort ? FOR_GAME.withEverything : <SentenceText sentence={verdict.first.slice(0, 1)} />}
         </p>
         <Teams />
       </div>

@@ -1,6 +1,6 @@
 /** How the open game stands against my kit, in words. */
 import type { Fitting } from '../kit/fit/index.ts';
-import type { ItemId, KitItem, What } from '../kit/model.ts';
+import { type ItemId, type KitItem, WHATS, type What } from '../kit/model.ts';
 import { count, list } from './numbers.ts';
 import { itemTitle } from './screen-kit.ts';
 
@@ -12,6 +12,8 @@ export const FOR_GAME = {
   short: 'What is short',
   working: 'Working out what can be done about it.',
   failed: 'What can be done about it could not be worked out.',
+  /** In place of “It can be won.” where something is short. */
+  withEverything: 'With everything there it can be won.',
   noRemedy: 'Nothing that is here can stand in for it.',
   choose: 'Choose',
   chooseFor: (title: string) => `Choose for ${title}`,
@@ -38,7 +40,7 @@ const NOUNS: Readonly<Record<What, readonly [one: string, many: string]>> = {
   lock: ['lock', 'locks'],
   hasp: ['hasp', 'hasps'],
   box: ['box', 'boxes'],
-  tool: ['lamp or tool', 'lamps and tools'],
+  tool: ['lamp or tool', 'lamps or tools'],
 };
 
 function sum(short: ReadonlyMap<string, number>): number {
@@ -58,9 +60,7 @@ export function standing({ missing, boxes, hasps, tools, teams, assigned }: Fitt
     lock: missing - other.hasp - other.box - other.tool,
     ...other,
   };
-  const parts = (['lock', 'hasp', 'box', 'tool'] as const)
-    .filter((what) => counts[what] > 0)
-    .map((what) => count(counts[what], ...NOUNS[what]));
+  const parts = WHATS.filter((what) => counts[what] > 0).map((what) => count(counts[what], ...NOUNS[what]));
   return `${list(parts)} short ${forTeams}.`;
 }
 

@@ -2,33 +2,31 @@
 import type { Game } from '../game/model.ts';
 import type { LikeKeys, LoosePin } from '../kit/fit/index.ts';
 import type { KitItem } from '../kit/model.ts';
-import type { Remedy, Shortage } from '../kit/remedies/index.ts';
+import type { Remedy, RemedyValues, Shortage } from '../kit/remedies/index.ts';
 import { lockName, withArticle } from './kinds.ts';
 import { count, minutesInWords, numberWord } from './numbers.ts';
 import { capital, sayer, sentence } from './say.ts';
 import { itemKind, itemTitle } from './screen-kit.ts';
 import { plain, type Sentence } from './sentence.ts';
 
-/** "of 4 there are 2", "of 4 there is none". */
-function thereAre({ copies, missing }: Shortage): string {
-  const there = copies - missing;
-  const verb = there === 1 ? 'is' : 'are';
-  if (copies === 1) return 'there is none';
-  return there === 0 ? `of ${copies} there is none` : `of ${copies} there ${verb} ${there}`;
+/** "4 needed, 2 free", "4 needed, none free": what another place has is not free. */
+function needed({ copies, missing }: Shortage): string {
+  return `${copies} needed, ${missing === copies ? 'none' : copies - missing} free`;
 }
 
-/** "For Green tin lock on Green tin: of 4 there are 2 that fit." */
+/** "The key lock on Green tin: 4 needed, 2 free that fit." */
 export function shortageSentence(game: Game, shortage: Shortage): Sentence {
   const say = sayer(game);
+  const fits = shortage.copies - shortage.missing > 1 ? 'fit' : 'fits';
   switch (shortage.part) {
     case 'lock':
-      return capital(sentence(say.the(shortage.node), `: ${thereAre(shortage)} that can be set to it.`));
+      return capital(sentence(say.the(shortage.node), `: ${needed(shortage)} that ${fits}.`));
     case 'box':
-      return sentence('Boxes for ', say.name(shortage.node), `: ${thereAre(shortage)} that fit.`);
+      return sentence('Boxes for ', say.name(shortage.node), `: ${needed(shortage)} that ${fits}.`);
     case 'hasp':
-      return sentence('Hasps for ', say.name(shortage.node), `: ${thereAre(shortage)} with holes enough.`);
+      return sentence('Hasps for ', say.name(shortage.node), `: ${needed(shortage)} with holes enough.`);
     case 'tool':
-      return sentence(say.title(shortage.node), `: ${thereAre(shortage)}.`);
+      return sentence(say.title(shortage.node), `: ${needed(shortage)}.`);
   }
 }
 
@@ -48,6 +46,30 @@ function nameIn(items: readonly KitItem[], id: string, type: string): string {
   return item.what === 'tool' || label === '' ? itemTitle(item) : `${itemKind(item)}, “${label}”`;
 }
 
+/** "one box (Green tin)", "two tools (UV lamp)". */
+function sharedThings(game: Game, { thing, shared }: RemedyValues['share']): string {
+  const node = game.nodes.get(thing);
+  const kind = node?.kind === 'tool' ? (['tool', 'tools'] as const) : (['box', 'boxes'] as const);
+  const name = node?.name.trim() ?? '';
+  return `${numberWord(shared)} ${kind[shared === 1 ? 0 : 1]}${name === '' ? '' : ` (${name})`}`;
+}
+
+/** "4 picture locks", "2 lamps or tools (UV lamp)". */
+function toBuyText(item: KitItem, more: number): string {
+  switch (item.what) {
+    case 'lock':
+      return count(more, lockName(item.type));
+    case 'box':
+      return count(more, 'box', 'boxes');
+    case 'hasp':
+      return count(more, 'hasp');
+    case 'tool': {
+      const label = item.label.trim();
+      return `${count(more, 'lamp or tool', 'lamps or tools')}${label === '' ? '' : ` (${label})`}`;
+    }
+  }
+}
+
 /** What a press does. @param items of the kit */
 export function remedyLabel(game: Game, items: readonly KitItem[], remedy: Remedy): string {
   const say = sayer(game);
@@ -59,17 +81,15 @@ export function remedyLabel(game: Game, items: readonly KitItem[], remedy: Remed
     case 'codeForKey':
       return `Use ${withArticle(nameIn(items, remedy.values.item, remedy.values.type))}: a code in place of the key`;
     case 'share':
-      return remedy.values.shared === 1
-        ? `Let the teams share one`
-        : `Let the teams share ${numberWord(remedy.values.shared)}`;
+      return `Let the teams share ${sharedThings(game, remedy.values)}`;
     case 'standIn':
       return remedy.values.box
         ? 'Use an envelope'
-        : `Let the teacher open ${plain(say.names(remedy.values.fasteners))}`;
+        : `Let the teacher stand in for ${plain(say.names(remedy.values.fasteners))}`;
     case 'leaveOut':
       return plain(sentence('Do without ', say.name(remedy.values.thing), ' today'));
     case 'buy':
-      return `Put ${count(remedy.values.count, 'on', 'on')} the list to buy`;
+      return `Put ${toBuyText(remedy.values.item, remedy.values.count)} on the list to buy`;
   }
 }
 
@@ -102,14 +122,12 @@ export function remedySentence(game: Game, remedy: Remedy): Sentence {
       );
     case 'share': {
       const { thing, shared, teams, minutes } = remedy.values;
-      const what = sentence(
-        `${capitalised(numberWord(teams))} teams take turns at ${shared === 1 ? 'one' : numberWord(shared)} of `,
-        say.name(thing),
-      );
+      const them = shared === 1 ? 'it' : 'them';
+      const locks = game.nodes.get(thing)?.kind === 'container' ? ` and what hangs on ${them}` : '';
+      const what = `${capitalised(numberWord(teams))} teams take turns at ${them}${locks}`;
       if (minutes === undefined) return sentence(what, '.');
-      return minutes < 0.05
-        ? sentence(what, '; half of the lessons take no longer.')
-        : sentence(what, `; half of the lessons take ${minutesInWords(minutes)} longer.`);
+      const longer = minutes < 0.05 ? 'no longer' : `${minutesInWords(minutes)} longer`;
+      return sentence(what, `; a typical lesson takes ${longer}.`);
     }
     case 'standIn':
       return remedy.values.box
@@ -129,7 +147,7 @@ export function remedySentence(game: Game, remedy: Remedy): Sentence {
     }
     case 'buy': {
       const { item, count: more } = remedy.values;
-      return sentence(`${more} × ${nameIn([item], item.id, '')}. It is short until it is there.`);
+      return sentence(`${more} × ${nameIn([item], item.id, '')}. Short until marked as bought.`);
     }
   }
 }

@@ -6,17 +6,17 @@ export const ITEM_COLUMNS = {
   label: 'Label',
   count: 'How many',
   wheels: 'Wheels',
-  marks: 'Numbers on dial',
+  marks: 'Marks on dial',
   shackleMm: 'Shackle mm',
   clearanceMm: 'Room in shackle mm',
-  keyedAlike: 'Keys alike with',
+  keyedAlike: 'Key group',
   keys: 'Keys for each',
   takes: 'Kept shut by',
   holeMm: 'Hole mm',
-  roundMm: 'Shackle goes round mm',
+  roundMm: 'Staple thickness mm',
   holes: 'Holes',
   batteries: 'Batteries',
-  hazards: 'Can hurt by',
+  hazards: 'Hazards',
   toBuy: 'To buy',
   note: 'Note',
   id: 'Id',
@@ -25,7 +25,7 @@ export const ITEM_COLUMNS = {
 export const PLACE_COLUMNS = {
   place: 'Place',
   zone: 'Zone',
-  order: 'Walk',
+  order: 'Order of walk',
   offLimits: 'Off limits',
   note: 'Note',
   id: 'Id',
@@ -56,14 +56,23 @@ export const OTHER_HEADINGS: ReadonlyMap<string, ItemColumn | PlaceColumn> = new
   ['spot', 'place'],
   ['room', 'zone'],
   ['order', 'order'],
+  // What was written before.
+  ['walk', 'order'],
+  ['numbers on dial', 'marks'],
+  ['keys alike with', 'keyedAlike'],
+  ['shackle goes round mm', 'roundMm'],
+  ['can hurt by', 'hazards'],
 ]);
 
 /** Things that are no lock; what they are called in a table first, then what else is understood. */
 export const THINGS = {
-  box: ['box', 'boxes', 'bag', 'bags', 'tin', 'tins', 'case', 'cases'],
+  box: ['box', 'boxes', 'bag', 'bags', 'tin', 'tins', 'case', 'cases', 'box, tin or bag'],
   hasp: ['hasp', 'hasps'],
   tool: ['tool', 'tools', 'lamp', 'lamps', 'lamp or tool'],
 } as const;
+
+/** Tools that are known by their own name, which is then the label where the table has none. */
+export const TOOLS_BY_NAME = ['UV lamp', 'torch', 'magnifier', 'mirror'] as const;
 
 /** What else a lock is called than by the name of its type. */
 export const OTHER_LOCKS: ReadonlyMap<string, string> = new Map([

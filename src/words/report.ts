@@ -9,7 +9,7 @@ import { plain } from './sentence.ts';
 import { type Timed, verdictOf } from './verdict.ts';
 
 export const CHECK_USAGE =
-  'npm run -s check -- [--json] [--kit FILE] FILE…\nSays of each game file whether it can be won, and what stops it or is worth a look; with --json as one list. With --kit it also says which things of that kit (JSON or CSV) go where, and what is short.';
+  'npm run -s check -- [--json] [--kit FILE] FILE…\nSays of each game file whether it can be won, and what stops it or is worth a look; with --json as one list. With --kit it also says what is short in that kit (JSON or CSV); with --json also which of its things goes where.';
 
 export function unknownOption(option: string): string {
   return `There is no option ${option}.`;

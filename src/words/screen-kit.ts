@@ -57,10 +57,10 @@ export const KIT_FILES = {
 };
 
 export const HAVE = {
-  add: 'Tap what you have',
+  add: 'Tap what is there',
   addHint: 'Each tap is one more.',
   here: 'In my kit',
-  none: 'Nothing yet. Tap a lock on the left for each one that you have, or take them from a game.',
+  none: 'Nothing yet. Tap a lock on the left for each one that is there, or take them from a game.',
   groups: { lock: 'Locks', box: 'Boxes', hasp: 'Hasps', tool: 'Lamps and tools' } satisfies Record<
     What,
     string
@@ -75,20 +75,20 @@ export const HAVE = {
   labelHint: 'What is written or painted on it, such as ‘red’ or ‘A’.',
   kind: 'What it is',
   wheels: 'Wheels',
-  wheelsHint: 'How many wheels it has. Empty: any code of its sort.',
+  wheelsHint: 'How many wheels it has. Empty: any number.',
   symbols: 'What each wheel shows',
-  symbolsHint: 'A line for each wheel. Empty: any.',
-  marks: 'Numbers on the dial',
+  symbolsHint: 'A line for each wheel. Empty: any signs.',
+  marks: 'Marks on the dial',
   marksHint: 'Empty: 40, from 0 to 39.',
   shackle: 'Shackle, mm thick',
   clearance: 'Room in the shackle, mm',
-  keyedAlike: 'Keys alike with',
-  keyedAlikeHint: 'A word for the group, such as ‘blue bag’. One key opens all locks of a group.',
+  keyedAlike: 'Key group',
+  keyedAlikeHint: 'For locks with like keys a word, such as ‘blue bag’. One key opens all locks of a group.',
   keys: 'Keys for each lock',
   takes: 'Kept shut by',
   takesNames: { '': 'anything', nothing: 'nothing but its lid', lock: 'one lock', hasp: 'a hasp' },
   hole: 'Hole, mm wide',
-  round: 'What the shackle goes round, mm thick',
+  round: 'Staple thickness, mm',
   holes: 'Holes for locks',
   batteries: 'Needs batteries',
   note: 'Note',
@@ -96,13 +96,14 @@ export const HAVE = {
   bought: 'Bought',
   boughtNamed: (title: string) => `Bought: ${title}`,
   from: 'Take it from a game',
-  fromHint:
-    'What its teams need in locks, boxes and hiding places is added where it is more than what is here.',
+  fromHint: 'Adds what the teams of the game need and is not here yet.',
   notRead: (title: string) => `“${title}” could not be read, so nothing was taken from it.`,
   noGames: 'No game is kept here yet.',
-  taken: (title: string) => `What “${title}” needs is in my kit now. Take away what you do not have.`,
+  taken: (title: string) => `What “${title}” needs is in my kit now. Take away what is not there.`,
   takenAlready: (title: string) => `All that “${title}” needs was in my kit already.`,
 };
+
+const ALPHABET = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
 /** On the plates to tap. */
 export const TEMPLATE_NAMES = {
@@ -114,9 +115,9 @@ export const TEMPLATE_NAMES = {
   dial: 'dial lock',
   picture: 'picture lock',
   key: 'key lock',
-  typed: 'code typed on a device',
+  typed: 'typed-code lock',
   box: 'box, tin or bag',
-  hasp: 'hasp, 6 holes',
+  hasp: 'hasp',
   uvLamp: 'UV lamp',
   torch: 'torch',
   magnifier: 'magnifier',
@@ -136,11 +137,11 @@ export const ROOM = {
   add: 'Add a hiding place',
   addAct: 'Add',
   placeholder: 'Lowest shelf by the window',
-  hint: 'In the order in which I walk the room to set it up.',
+  hint: 'In the order of the walk that sets the room up.',
   none: 'No hiding place yet. Type the first, and press Enter.',
   name: 'Name',
   zone: 'Zone',
-  zoneHint: 'Reading corner, corridor …',
+  zoneHint: 'Reading corner, group tables …',
   nameOf: (n: number) => `Name of place ${n}`,
   zoneOf: (name: string) => `Zone of ${name}`,
   offLimits: 'Off limits',
@@ -154,7 +155,7 @@ export const ROOM = {
 
 function wheelsText(item: ItemOf<'lock'>): string | undefined {
   if (item.wheels) return count(item.wheels.length, 'wheel');
-  return item.marks === undefined ? undefined : `${item.marks} numbers`;
+  return item.marks === undefined ? undefined : `${item.marks} marks`;
 }
 
 /** What it is: "number lock, 3 wheels", "hasp, 6 holes". */
@@ -176,17 +177,22 @@ export function itemTitle(item: KitItem): string {
   return item.label.trim() || itemKind(item);
 }
 
-/** Any letter can be set there, so there is nothing to say of it. */
-const isWholeAlphabet = (wheel: string) => graphemesOf(wheel).length >= 26;
+const isWholeAlphabet = (wheel: string) => graphemesOf(wheel).join('') === ALPHABET;
+
+/** What the wheels of a word lock carry: taps take all letters for granted, and few locks have them. */
+function lettersText(wheels: readonly string[]): string {
+  const other = wheels.findIndex((wheel) => !isWholeAlphabet(wheel));
+  return other < 0
+    ? 'A to Z on each wheel: see whether the lock has them'
+    : `wheel ${other + 1}: ${graphemesOf(wheels[other] ?? '').join(' ')}`;
+}
 
 /** What else is known of it, on one line; empty for a thing of which nothing is. */
 export function itemFacts(item: KitItem): string {
   const facts: string[] = [];
   if (item.what === 'lock') {
-    const symbols = item.wheels?.[0];
-    if (symbols && item.type === 'word' && !isWholeAlphabet(symbols))
-      facts.push(`first wheel ${graphemesOf(symbols).join(' ')}`);
-    if (item.keyedAlike) facts.push(`keys alike: ${item.keyedAlike}`);
+    if (item.wheels && item.type === 'word') facts.push(lettersText(item.wheels));
+    if (item.keyedAlike) facts.push(`key group: ${item.keyedAlike}`);
     if (item.shackleMm !== undefined) facts.push(`shackle ${item.shackleMm} mm`);
   }
   if (item.what === 'box' && item.holeMm !== undefined) facts.push(`hole ${item.holeMm} mm`);
@@ -202,7 +208,7 @@ export function kitSum(items: readonly KitItem[]): string {
     count(total('lock'), 'lock'),
     ...(total('box') > 0 ? [count(total('box'), 'box', 'boxes')] : []),
     ...(total('hasp') > 0 ? [count(total('hasp'), 'hasp')] : []),
-    ...(total('tool') > 0 ? [count(total('tool'), 'lamp or tool', 'lamps and tools')] : []),
+    ...(total('tool') > 0 ? [count(total('tool'), 'lamp or tool', 'lamps or tools')] : []),
   ];
   return list(parts);
 }

@@ -163,12 +163,12 @@ describe('npm run check', () => {
     expect(err).toContain(`${folder}: This is a folder, not a file.`);
   });
 
-  it('with a kit says which lock goes where and what is short', async () => {
+  it('with a kit says what is short, and as JSON which lock goes where', async () => {
     const table = file('kit.csv', 'Thing;How many;Id\nkey lock;2;padlock\n');
     const game = file('locked.json', { ...shut, lesson: { teams: 3 } });
     const told = await check('--kit', table, game);
     expect(told.out).toContain(
-      'For 3 teams the kit lacks 1 thing.\n- The key lock on Chest: of 3 there are 2 that can be set to it.',
+      'For 3 teams the kit lacks 1 thing.\n- The key lock on Chest: 3 needed, 2 free that fit.',
     );
     const { out } = await check('--json', game, '--kit', table);
     expect(z.parse(reports, JSON.parse(out))[0]?.kit).toEqual({

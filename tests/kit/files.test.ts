@@ -166,6 +166,45 @@ describe('a table as a teacher has it', () => {
     expect(wheelsOf('FOX SUN / BELL CUP', 'picture lock')).toEqual(['FOX SUN', 'BELL CUP']);
   });
 
+  it('with the words that stand on the plates and in the rows of the kit', () => {
+    const table = [
+      'number lock, 3 wheels',
+      'dial lock, 60 marks',
+      'hasp, 6 holes',
+      'box, tin or bag',
+      'UV lamp',
+      'Torch',
+    ]
+      .map((thing) => `"${thing}"\t1\n`)
+      .join('');
+    expect(items(`Thing\tHow many\n${table}`).map(({ id: _, count: __, ...rest }) => rest)).toEqual([
+      { what: 'lock', type: 'number', label: '', wheels: ['0123456789', '0123456789', '0123456789'] },
+      { what: 'lock', type: 'dial', label: '', marks: 60 },
+      { what: 'hasp', label: '', holes: 6 },
+      { what: 'box', label: '' },
+      { what: 'tool', label: 'UV lamp' },
+      { what: 'tool', label: 'torch' },
+    ]);
+    // A cell of its own comes first, and so does a label.
+    expect(items('Thing;How many;Wheels;Label\n"word lock, 4 wheels";1;2 × ABC;red\nmirror;1;;M\n')).toEqual([
+      { id: 'new1', ...lock('word', 1), wheels: ['ABC', 'ABC'], label: 'red' },
+      { id: 'new2', count: 1, what: 'tool', label: 'M' },
+    ]);
+    expect(problems('Thing;How many\n"unicorn, 3 wheels";1\n')[0]).toMatch(
+      /“unicorn, 3 wheels” is not known/,
+    );
+  });
+
+  it('with headings as they were written before', () => {
+    expect(
+      items(
+        'Thing;How many;Numbers on dial;Keys alike with;Shackle goes round mm;Can hurt by\ndial lock;1;50;;;\nkey lock;1;;red;;\nbox;1;;;8;\ntool;1;;;;uvLight\n',
+      ),
+    ).toMatchObject([{ marks: 50 }, { keyedAlike: 'red' }, { roundMm: 8 }, { hazards: ['uvLight'] }]);
+    const places = read('Place;Walk\nShelf;2\n');
+    expect(places).toMatchObject({ ok: true, kit: { places: [{ order: 2 }] } });
+  });
+
   it('without a column for how many: each line is one, and that is said', () => {
     const result = read('Thing\nkey lock\n');
     expect(result).toMatchObject({

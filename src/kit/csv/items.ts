@@ -21,7 +21,7 @@ export function readItem(line: Line, hasCount: boolean, newId: () => string): un
   }
   const common = {
     id: line.text('id') ?? newId(),
-    label: line.text('label') ?? '',
+    label: line.text('label') ?? thing.label ?? '',
     count: count ?? 1,
     ...given({ toBuy: line.whole('toBuy', 1), note: line.text('note') }),
   };
@@ -29,10 +29,11 @@ export function readItem(line: Line, hasCount: boolean, newId: () => string): un
     case 'lock':
       return {
         ...common,
-        ...thing,
+        what: thing.what,
+        type: thing.type,
         ...given({
-          wheels: wheelsIn(line, thing.type),
-          marks: line.whole('marks', 1),
+          wheels: wheelsIn(line, thing.type, thing.number),
+          marks: line.whole('marks', 1) ?? (thing.type === 'dial' ? thing.number : undefined),
           shackleMm: line.millimetres('shackleMm'),
           clearanceMm: line.millimetres('clearanceMm'),
           keyedAlike: line.text('keyedAlike'),
@@ -42,7 +43,7 @@ export function readItem(line: Line, hasCount: boolean, newId: () => string): un
     case 'box':
       return {
         ...common,
-        ...thing,
+        what: thing.what,
         ...given({
           takes: takesIn(line),
           holeMm: line.millimetres('holeMm'),
@@ -50,14 +51,14 @@ export function readItem(line: Line, hasCount: boolean, newId: () => string): un
         }),
       };
     case 'hasp': {
-      const holes = line.whole('holes', 1);
+      const holes = line.whole('holes', 1) ?? thing.number;
       if (holes === undefined && line.text('holes') === undefined) line.wrong('holes', { fault: 'missing' });
-      return { ...common, ...thing, ...given({ holes, holeMm: line.millimetres('holeMm') }) };
+      return { ...common, what: thing.what, ...given({ holes, holeMm: line.millimetres('holeMm') }) };
     }
     case 'tool':
       return {
         ...common,
-        ...thing,
+        what: thing.what,
         ...given({
           batteries: line.yes('batteries'),
           hazards: line.text('hazards')?.split(/\s*[,;]\s*/u),
@@ -66,10 +67,12 @@ export function readItem(line: Line, hasCount: boolean, newId: () => string): un
   }
 }
 
-function wheelsIn(line: Line, type: string): string[] | undefined {
+/** @param named so many wheels as its name says, for types whose wheels are usually alike */
+function wheelsIn(line: Line, type: string, named: number | undefined): string[] | undefined {
   const text = line.text('wheels');
-  const wheels = text === undefined ? undefined : readWheels(text, type);
-  if (text !== undefined && !wheels) line.wrong('wheels', { fault: 'notWheels' });
+  if (text === undefined) return named === undefined ? undefined : readWheels(String(named), type);
+  const wheels = readWheels(text, type);
+  if (!wheels) line.wrong('wheels', { fault: 'notWheels' });
   return wheels;
 }
 

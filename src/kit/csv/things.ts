@@ -1,13 +1,22 @@
 /** What a thing is called in a table: the name of a type of lock, or one of the other words that are understood. */
 import { FASTENER_TYPES, isKnownType } from '../../fasteners/index.ts';
 import { lockName } from '../../words/kinds.ts';
-import { OF_TYPE, OTHER_LOCKS, OTHER_TAKES, TAKES_WORDS, THINGS } from '../../words/kit-table.ts';
+import {
+  OF_TYPE,
+  OTHER_LOCKS,
+  OTHER_TAKES,
+  TAKES_WORDS,
+  THINGS,
+  TOOLS_BY_NAME,
+} from '../../words/kit-table.ts';
 import { plainWords } from '../fit/suits.ts';
 import type { ItemOf, KitItem, What } from '../model.ts';
 
-export type Thing =
+/** Beside what it is, what its words say of it: "hasp, 6 holes", "UV lamp". Cells of their own come first. */
+export type Thing = (
   | { readonly what: 'lock'; readonly type: string }
-  | { readonly what: Exclude<What, 'lock'> };
+  | { readonly what: Exclude<What, 'lock'> }
+) & { readonly label?: string; readonly number?: number };
 type Takes = NonNullable<ItemOf<'box'>['takes']>;
 
 /** A latch is a part of its box and in no cupboard. */
@@ -24,7 +33,14 @@ export function thingWords(item: KitItem): string {
   return isKnownType(item.type) ? lockName(item.type) : `${OF_TYPE}${item.type}`;
 }
 
+const WITH_NUMBER = /^(.*), ([1-9]\d{0,2}) (?:wheels?|marks|holes?)$/u;
+
 export function readThing(cell: string): Thing | undefined {
+  const [, named, number] = WITH_NUMBER.exec(plainWords(cell)) ?? [];
+  if (named !== undefined && number !== undefined) {
+    const thing = readThing(named);
+    return thing && { ...thing, number: Number(number) };
+  }
   const words = plainWords(cell).replace(/-/gu, ' ');
   const singular = words.replace(/locks$/u, 'lock');
   for (const type of LOCKS) {
@@ -36,9 +52,11 @@ export function readThing(cell: string): Thing | undefined {
   for (const what of ['box', 'hasp', 'tool'] as const) {
     if (THINGS[what].some((word) => word === words)) return { what };
   }
-  const named = cell.trim();
-  const isOfType = named.toLowerCase().startsWith(OF_TYPE) && named.length > OF_TYPE.length;
-  return isOfType ? { what: 'lock', type: named.slice(OF_TYPE.length) } : undefined;
+  const tool = TOOLS_BY_NAME.find((name) => plainWords(name) === words);
+  if (tool !== undefined) return { what: 'tool', label: tool };
+  const text = cell.trim();
+  const isOfType = text.toLowerCase().startsWith(OF_TYPE) && text.length > OF_TYPE.length;
+  return isOfType ? { what: 'lock', type: text.slice(OF_TYPE.length) } : undefined;
 }
 
 export const TAKES_OPTIONS: readonly string[] = Object.values(TAKES_WORDS);

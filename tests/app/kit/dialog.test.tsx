@@ -109,7 +109,7 @@ test('for this game: what is short, a remedy at a press, and one undo takes it b
   expect(screen.getByText('3 locks short for 4 teams.')).toBeTruthy();
   expect(screen.getByText('1 × number lock, 3 wheels, 3 short')).toBeTruthy();
   const before = theGame();
-  fireEvent.click(await screen.findByRole('button', { name: 'Let the teams share one' }));
+  fireEvent.click(await screen.findByRole('button', { name: 'Let the teams share one box (Green tin)' }));
   expect(screen.getByText('Nothing is short for 4 teams.')).toBeTruthy();
   expect(screen.getByText('It can be won.')).toBeTruthy();
   expect(document.activeElement?.textContent).toBe('Nothing is short for 4 teams.');
