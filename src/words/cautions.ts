@@ -1,4 +1,4 @@
-/** The cautions in words: what the cited sources say of the matter, summed up, and no advice beyond it. Each gives way to local codes and the school’s own rules. */
+/** The cautions in words: what the cited sources say of the matter, summed up, and no advice beyond it. Each gives way to local codes and the school’s own rules. The README lists the same, word for word. */
 import { CAUTIONS, type CautionId, type CautionOfGame, type Hazard, ownCautions } from '../cautions/index.ts';
 import type { Game, Kind, NodeId } from '../game/model.ts';
 import { kindPlural } from './kinds.ts';
@@ -16,53 +16,57 @@ const WORDS: Readonly<Record<CautionId, Words>> = {
   egress: {
     title: 'Nobody is locked in',
     says: [
-      'No person is ever locked in.',
-      'No door, exit, corridor or stair is ever locked or blocked, and none is part of the game.',
+      'No person is ever locked in: locks go on boxes.',
+      'No door, gate, exit, corridor or stair is ever locked or blocked, and none is part of the game.',
       'Everybody can leave at any time without a key, a tool or a code.',
-      'Extinguishers and alarms stay free and in view.',
+      'Extinguishers, alarms, first-aid boxes and signs stay free and in view, and are no part of the game.',
     ],
   },
   hiding: {
     title: 'Hiding places',
     says: [
-      'Nothing lies above head height, and nobody climbs.',
-      'Sockets, medicine and chemicals stay out of it.',
-      'Off limits: pupils’ bags, the teacher’s desk, bins.',
+      'Nothing lies above pupils’ head height, and nobody climbs.',
+      'Nothing lies at sockets, cables, heaters, open windows, medicine or chemicals.',
+      'Off limits: pupils’ bags, coats and drawers, the teacher’s desk, bins.',
+      'Tell the class so before it starts.',
     ],
   },
   lightsOff: {
     title: 'Lights off',
     says: [
-      'In the dark pupils trip, and flashing light can harm one who is photosensitive.',
-      'Ways out stay lit as long as anybody is in the room.',
-      'Lights off darken the room for every team: for one, a dark box or a dark corner will do.',
+      'In the dark pupils trip, and flashing light can harm one who is photosensitive: let nothing flash.',
+      'Ways out stay lit as long as anybody is in the room, and steps with them.',
+      'Lights off darken the room for every team: for a single team, a dark box or a dark corner will do.',
     ],
   },
   uvLight: {
     title: 'UV lamp',
     says: [
       'It never shines into eyes.',
-      'Lamps are rated by risk group: exempt and group 1 are the lowest, and the maker states it.',
+      'Lamps are rated by risk group: exempt and group 1 are the lowest.',
+      'Use one of these, for short looks at paper in the teacher’s sight: see whether the maker states it.',
     ],
   },
   buttonCells: {
     title: 'Button cells',
     says: [
       'A button cell that is swallowed can burn a child from inside.',
-      'The lid over it opens only with a tool, or with two movements at once.',
+      'Use only devices whose battery lid opens only with a tool, or with two movements at once.',
+      'Count them out, and count them in.',
     ],
   },
   magnets: {
     title: 'Small magnets',
     says: [
-      'Small strong magnets that are swallowed can kill.',
-      'One that is loose and small enough to swallow counts as hazardous from a flux index of 50 kG² mm²; the maker states it.',
+      'Small strong magnets that are swallowed can kill: use none that are loose.',
+      'One that is loose and small enough to swallow counts as hazardous from a flux index of 50 kG² mm².',
+      'See whether the maker states it.',
     ],
   },
   food: {
     title: 'Food',
     says: [
-      'Where there is food in it, ask about allergies first.',
+      'Ask about allergies before there is any food in it, and before any plant, latex or scent.',
       'Labels name the major allergens: nine in the United States, fourteen in the European Union.',
     ],
   },
@@ -79,7 +83,7 @@ const IN_A_LINE: Readonly<Record<CautionId, string>> = {
 };
 
 /** Behind every caution. */
-export const OWN_RULES = 'Local codes and the school’s own rules come first.';
+export const OWN_RULES = 'Local fire and building codes and the school’s own rules come first.';
 
 export const NO_SOURCE = 'Common practice, no source.';
 
@@ -96,14 +100,14 @@ export function cautionText(id: CautionId): string {
   return WORDS[id].says.join(' ');
 }
 
-/** "UL 4200A; NFPA 101, 7.8" */
+/** "Source: NFPA 101, 7.8", "Sources: UL 4200A; NFPA 101, 7.8" */
 export function cautionSources(id: CautionId): string {
   const sources = CAUTIONS.find((caution) => caution.id === id)?.sources ?? [];
-  return sources.length === 0
-    ? NO_SOURCE
-    : sources
-        .map(({ number, section }) => (section === undefined ? number : `${number}, ${section}`))
-        .join('; ');
+  if (sources.length === 0) return NO_SOURCE;
+  const numbers = sources.map(({ number, section }) =>
+    section === undefined ? number : `${number}, ${section}`,
+  );
+  return `${numbers.length === 1 ? 'Source' : 'Sources'}: ${numbers.join('; ')}`;
 }
 
 /** What all of these kinds are: "all boxes and locks". */
@@ -140,6 +144,5 @@ export const SEE_CAUTIONS =
 export const CAUTION_SHEET = {
   intro: sentence('Read this before the game is set up, and once more when it is. ', { strong: OWN_RULES }),
   concerns: 'In this game:',
-  source: 'Source:',
   none: 'There is nothing in the game yet that asks for a caution.',
 } as const;

@@ -15,7 +15,7 @@ export const ASKS = {
   heading: 'What it asks of a pupil',
   /** Above the usual other way of a lock. */
   of: (ability: Ability) => capital(NAMES[ability]),
-  more: 'And more than that',
+  more: 'It also asks for',
   otherWay: 'The other way, for a pupil who cannot',
   otherWayHint: 'A partner reads it aloud; the card also has a shape.',
 };

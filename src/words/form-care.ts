@@ -4,5 +4,5 @@ export const CARE = {
   /** Above the words to press. */
   stated: 'There is with it',
   /** Behind a caution that no teacher has stated. */
-  suggested: 'Its words suggest it.',
+  suggested: 'Suggested by its name or its texts.',
 };

@@ -1,6 +1,7 @@
 /** What it takes to guess a lock, as its form says it: how many codes are left at each moment, how long trying takes, what it skips. */
 import type { Guess, GuessedBy, GuessStage } from '../engine/guess/guess.ts';
 import type { NodeId } from '../game/model.ts';
+import { anyLength, symbolCount } from './lock-codes.ts';
 import { list, minutes } from './numbers.ts';
 import { capital, type Say, sentence } from './say.ts';
 import type { Sentence } from './sentence.ts';
@@ -49,12 +50,19 @@ export function guessSaid({ stages }: Guess): string {
   return `${leftOf(first)}, ${triedFor(first.minutes)} of trying`;
 }
 
-/** 'It has 1,000 codes. One try takes 5 s.' */
-export function codesInAll({ by, codes, trySeconds }: Guess): string {
+interface CodeLike {
+  readonly type: string | undefined;
+  /** In symbols. */
+  readonly length: number;
+}
+
+/** 'It has 1,000 codes. One try takes 5 s.', 'With 5 moves: 1,024 codes. One try takes 8 s.' */
+export function codesInAll({ by, codes, trySeconds }: Guess, { type, length }: CodeLike): string {
   const seconds = `One try takes ${trySeconds} s.`;
   if (by === 'key') return `A key is tried on one lock after another. ${seconds}`;
   if (codes === Number.POSITIVE_INFINITY) return `Nobody can count its codes. ${seconds}`;
-  return `It has ${leftOf({ by: 'codes', left: codes })}. ${seconds}`;
+  const has = anyLength(type) ? `With ${symbolCount(type, length)}:` : 'It has';
+  return `${has} ${leftOf({ by: 'codes', left: codes })}. ${seconds}`;
 }
 
 function whenOf(at: number): string {

@@ -1,4 +1,4 @@
-/** What stands on the form about the lock itself: its wheels, its marks, what a try takes. */
+/** What stands on the form about the lock itself: its wheels, its dial, what a try takes. */
 import { count } from './numbers.ts';
 
 export const HARDWARE = {
@@ -14,19 +14,19 @@ export const HARDWARE = {
   wheelHint: 'What can be set on it, in order.',
   pictureHint: 'The names of its pictures, with a space between them.',
   alike: 'All as wheel 1',
-  marks: 'Marks on the dial, from 0',
+  marks: 'Numbers on the dial, from 0',
   trySeconds: 'Seconds that one try takes',
   onPaper: 'On paper:',
   setting: 'To set it:',
   forFun: 'There for the joy of opening',
-  forFunHint: 'It is not called a bottleneck.',
+  forFunHint: 'Ticked: not called a bottleneck.',
   forFunSaid: 'for the joy of opening',
 };
 
 export const WRONG_HARDWARE = {
   wheels: 'Write how many wheels it has, from 1 to 12.',
   emptyWheel: 'A wheel shows at least one thing.',
-  marks: 'Write how many marks the dial has, from 2 to 1000.',
+  marks: 'Write how many numbers the dial has, from 2 to 1000.',
   seconds: 'Write the seconds of one try: 2 or 1.5.',
 };
 
@@ -44,11 +44,11 @@ const FILLED: Readonly<Record<NonNullable<HardwareSaid['alphabet']>, string>> = 
   own: ' with symbols of their own',
 };
 
-/** In a few words: '3 wheels, 0 to 9', '60 marks, 4 s a try'. Empty when nothing is said. */
+/** In a few words: '3 wheels, 0 to 9', '60 numbers, 4 s a try'. Empty when nothing is said. */
 export function hardwareSaid({ wheels, alphabet, marks, trySeconds, forFun }: HardwareSaid): string {
   const parts: string[] = [];
   if (wheels !== undefined) parts.push(`${count(wheels, 'wheel')}${alphabet ? FILLED[alphabet] : ''}`);
-  if (marks !== undefined) parts.push(count(marks, 'mark'));
+  if (marks !== undefined) parts.push(count(marks, 'number'));
   if (trySeconds !== undefined) parts.push(`${trySeconds} s a try`);
   if (forFun) parts.push(HARDWARE.forFunSaid);
   return parts.join(', ');

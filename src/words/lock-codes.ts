@@ -35,7 +35,7 @@ export function codeTroubleText({ trouble, position, symbol }: CodeTrouble): str
 }
 
 /** What one symbol of a code is called. */
-function symbolName(type: string | undefined): string {
+export function symbolName(type: string | undefined): string {
   switch (type) {
     case 'number':
       return 'digit';
@@ -52,8 +52,13 @@ function symbolName(type: string | undefined): string {
   }
 }
 
+/** The lock leaves open how long its code is, so its number of codes is that of one length. */
+export function anyLength(type: string | undefined): boolean {
+  return type === 'direction' || type === 'typed';
+}
+
 /** "4 letters" */
-function symbolCount(type: string | undefined, n: number): string {
+export function symbolCount(type: string | undefined, n: number): string {
   return count(n, symbolName(type));
 }
 

@@ -28,8 +28,8 @@ const SETTING: Readonly<Record<LockType, string>> = {
   number: WHEELS,
   word: WHEELS,
   direction:
-    'Clear it first, mostly by pressing the shackle in twice. Open it, bring it into its setting position, make the moves of the new code, and bring it back.',
-  dial: 'Most dials keep the code that they came with: then it is the lock that says what the game’s code is. Turn right past it twice to the first number, left once past it to the second, right to the third.',
+    'Clear it as its leaflet says. Open it, bring it into its setting position, make the moves of the new code, and bring it back.',
+  dial: 'Most dials keep the code that they came with: then it is the lock that says what the game’s code is. Turn right, passing the first number twice, and stop at it; left, passing the second once, and stop at it; right to the third.',
   picture: WHEELS,
   typed:
     'Write the code into the form or page on the device, and what it shows when the code is right. Try it as pupils would, in capital and small letters.',
@@ -51,7 +51,8 @@ export function codeShownText(type: string | undefined): string {
 /** How it is set, before a lesson; empty for a type that this version does not know. */
 export function lockSettingText(type: string | undefined): string {
   if (type === undefined || !isKnownType(type)) return '';
-  return fastenerType(type).opensWith === 'code' ? `${SETTING[type]} ${IN_GENERAL}` : SETTING[type];
+  const isSetByHand = fastenerType(type).opensWith === 'code' && type !== 'typed';
+  return isSetByHand ? `${SETTING[type]} ${IN_GENERAL}` : SETTING[type];
 }
 
 /** "Number lock, word lock: Open it at the code that it has …", once for all that are set alike. */

@@ -1,9 +1,19 @@
 /** Cautions go with what is stated, with what the words of a game suggest, and with the kind of a thing. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CAUTIONS, cautionsFor, cautionsOf, HAZARDS } from '../../src/cautions/index.ts';
-import { CAUTION_SHEET, cautionText, hidingCautions, OWN_RULES } from '../../src/words/cautions.ts';
+import {
+  CAUTION_SHEET,
+  cautionSources,
+  cautionText,
+  cautionTitle,
+  hidingCautions,
+  OWN_RULES,
+} from '../../src/words/cautions.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { gameOf, type NodeDraft } from '../game-of.ts';
+
+const README = readFileSync('README.md', 'utf8').replaceAll("'", '’');
 
 function ofThe(draft: NodeDraft) {
   const game = gameOf([draft]);
@@ -101,6 +111,20 @@ describe('the words of cautions', () => {
     for (const text of [hidingCautions(), plain(CAUTION_SHEET.intro)]) {
       expect(text.endsWith(OWN_RULES)).toBe(true);
     }
+  });
+
+  it('stand word for word in the README, and no others', () => {
+    const list = CAUTIONS.map(
+      ({ id }) => `- **${cautionTitle(id)}.** ${cautionText(id)} (${cautionSources(id)})`,
+    ).join('\n');
+    const [, section = ''] = README.split('## Before you play it with children\n');
+    expect(
+      section
+        .split('\n## ')[0]
+        ?.match(/^- .*$/gmu)
+        ?.join('\n'),
+    ).toBe(list);
+    expect(section).toContain(OWN_RULES);
   });
 
   it('are short main clauses', () => {

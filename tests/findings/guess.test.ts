@@ -137,7 +137,7 @@ describe('a lock that is easily guessed', () => {
     );
     const { sentence, labels, games } = told(game, 'easilyGuessed');
     expect(sentence).toBe(
-      'Arrow lock can be guessed in about 4.3 min: it has only 64 codes. That skips Walk and 9 minutes.',
+      'Arrow lock can be guessed in about 4.3 min: with 3 moves it has only 64 codes. That skips Walk and 9 minutes.',
     );
     expect(labels).toEqual([
       expect.stringMatching(/^Set the lock to ULU[UDLR]{1,2}, and let Walk give it$/),
@@ -235,7 +235,7 @@ describe('codes and keys that open more than they should', () => {
   it('two locks of one code, with what that skips', () => {
     const { sentence, labels, games } = told(twoBoxes('8315', '8315'), 'sameCode');
     expect(sentence).toBe(
-      'Blue lock and Red lock have the same code, 8315. Who knows it for one can open both. Tried at Blue lock as soon as it is known, it skips Last puzzle and Red lock: 8.7 minutes.',
+      'Blue lock and Red lock have the same code, 8315. Whoever knows it for one can open both. Tried at Blue lock as soon as it is known, it skips Last puzzle and Red lock: 8.7 minutes.',
     );
     expect(labels).toEqual([
       expect.stringMatching(/^Set the lock to \d{4}, and let Last puzzle give it$/),
@@ -273,7 +273,7 @@ describe('codes and keys that open more than they should', () => {
     );
     const { sentence, labels, games } = told(game, 'keyOpensSeveral');
     expect(sentence).toBe(
-      'The key Brass key opens Blue lock and Red lock. Who has it for one can open both.',
+      'The key Brass key opens Blue lock and Red lock. Whoever has it for one can open both.',
     );
     expect(labels).toEqual(['Give Red lock a key of its own']);
     for (const mended of games) {

@@ -86,7 +86,7 @@ const PUBLISHED: Readonly<Record<CautionId, readonly Published[]>> = {
       number: 'Public Law 108-282, title II',
       says: 'Food Allergen Labeling and Consumer Protection Act of 2004: eight major allergens are named on labels; the FASTER Act of 2021 adds sesame as the ninth.',
       known: 'scope read',
-      told: ['nine in the United States'],
+      told: ['allergies', 'nine in the United States'],
     },
     {
       number: 'Regulation (EU) No 1169/2011',

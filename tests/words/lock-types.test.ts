@@ -12,10 +12,10 @@ import {
 import { plain } from '../../src/words/sentence.ts';
 
 describe.each(FASTENER_TYPES)('a $type', ({ type, asks, opensWith }) => {
-  test('says how its code is shown and how it is set, and leaves it to the leaflet', () => {
+  test('says how its code is shown and how it is set, and leaves it to the leaflet where there is one', () => {
     expect(codeShownText(type)).toMatch(/^[A-Z].*\.$/);
     expect(lockSettingText(type)).toMatch(/^[A-Z].*\.$/);
-    expect(lockSettingText(type).includes('leaflet')).toBe(opensWith === 'code');
+    expect(lockSettingText(type).includes('leaflet')).toBe(opensWith === 'code' && type !== 'typed');
   });
 
   test('has the usual other way for what it asks, and for nothing else', () => {

@@ -38,7 +38,7 @@ function Reckoned({ node, guess, told }: { node: NodeOf<'fastener'>; guess: Gues
   const length = fastenerType(node.type).symbols(node.code ?? '').length;
   return (
     <>
-      <p className="guessed-line">{codesInAll(guess)}</p>
+      <p className="guessed-line">{codesInAll(guess, { type: node.type, length })}</p>
       {guess.stages.length === 0 && <p>{GUESS.never}</p>}
       {guess.stages.map((stage) => (
         <p key={stage.known.join(' ')} className="guessed-line">

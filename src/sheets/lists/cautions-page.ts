@@ -48,7 +48,7 @@ function cautionRow({ assessment, options, paper }: ListFrame, caution: CautionO
           ...SMALL,
           names: 'regular',
         }),
-        ...prose([`${CAUTION_SHEET.source} ${cautionSources(id)}`], x, width, NOTE),
+        ...prose([cautionSources(id)], x, width, NOTE),
       ],
     ],
     below: [ruleStrip(left, right, 8)],

@@ -1,19 +1,11 @@
 /** Findings about what can be had by guessing or by chance: what is, then what it skips. */
 import type { FindingWith } from '../../findings/finding.ts';
 import type { NodeId } from '../../game/model.ts';
+import { anyLength, symbolName } from '../lock-codes.ts';
 import { count, list, minutes, minutesInWords, numberWord } from '../numbers.ts';
 import { capital, type Say, sentence } from '../say.ts';
 import type { Sentence } from '../sentence.ts';
 import type { Told } from './told.ts';
-
-/** What one symbol of a code is called, by the type of its lock. */
-const SYMBOL: ReadonlyMap<string, string> = new Map([
-  ['number', 'digit'],
-  ['word', 'letter'],
-  ['direction', 'move'],
-  ['dial', 'number'],
-  ['picture', 'picture'],
-]);
 
 /** An expected time of trying: under a minute to five seconds. */
 export function aboutMinutes(value: number): string {
@@ -56,7 +48,7 @@ export function easilyGuessed({ values }: FindingWith<'easilyGuessed'>, say: Say
   }
   const node = say.game.nodes.get(fastener);
   const type = node?.kind === 'fastener' ? node.type : undefined;
-  const symbol = SYMBOL.get(type ?? '') ?? 'symbol';
+  const symbol = symbolName(type);
   const isPart = unknown.length < length;
   const what = isPart ? sentence(`${unknownPart(symbol, unknown, length)} of `, lock) : lock;
   const why =
@@ -64,7 +56,7 @@ export function easilyGuessed({ values }: FindingWith<'easilyGuessed'>, say: Say
       ? `: ${count(left, 'word')} fit${left === 1 ? 's' : ''}`
       : isPart
         ? ''
-        : `: it has only ${count(left, 'code')}`;
+        : `: ${anyLength(type) ? `with ${count(length, symbol)} ` : ''}it has only ${count(left, 'code')}`;
   return { is: capital(sentence(what, ` can be guessed in ${time}${why}.`)), so };
 }
 
@@ -80,8 +72,8 @@ export function sameCode({ values }: FindingWith<'sameCode'>, say: Say): Told {
   const { fasteners, early, skips, minutesSkipped } = values;
   const who =
     fasteners.length === 2
-      ? 'Who knows it for one can open both.'
-      : 'Who knows it for one can open all of them.';
+      ? 'Whoever knows it for one can open both.'
+      : 'Whoever knows it for one can open all of them.';
   return {
     is: capital(sentence(say.names(fasteners), ' have the same code, ', { code: values.code }, '.')),
     so:
@@ -120,8 +112,8 @@ export function keyOpensSeveral({ values }: FindingWith<'keyOpensSeveral'>, say:
     is: capital(sentence(say.the(key), ' opens ', say.names(fasteners), '.')),
     so: [
       fasteners.length === 2
-        ? 'Who has it for one can open both.'
-        : 'Who has it for one can open all of them.',
+        ? 'Whoever has it for one can open both.'
+        : 'Whoever has it for one can open all of them.',
     ],
   };
 }

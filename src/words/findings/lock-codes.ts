@@ -18,10 +18,10 @@ export function codeDoesNotFit({ values }: FindingWith<'codeDoesNotFit'>, say: S
 }
 
 const WHY: Readonly<Record<WeakReason, string>> = {
-  factorySetting: 'as such locks come from the shop',
+  factorySetting: 'the setting such locks are sold with',
   allAlike: 'the same at every position',
-  run: 'each the next of the one before',
-  year: 'a year of our time',
+  run: 'a run',
+  year: 'a year of this century',
   repeated: 'the same part over again',
 };
 

@@ -17,7 +17,7 @@ test('what the teacher states of a thing is kept, and what is to be heeded is to
   expect(care().queryByRole('listitem')).toBeNull();
   fireEvent.click(care().getByLabelText('Button cells'));
   expect(node('note')?.hazards).toEqual(['buttonCells']);
-  expect(care().getByRole('listitem').textContent).toContain('16 CFR part 1263; UL 4200A');
+  expect(care().getByRole('listitem').textContent).toContain('Sources: 16 CFR part 1263; UL 4200A');
   fireEvent.click(care().getByLabelText('Button cells'));
   expect(node('note') && 'hazards' in (node('note') ?? {})).toBe(false);
 });
@@ -26,7 +26,7 @@ test('what the words of a thing suggest is told, and said to be only suggested',
   openWithLock({}, [{ id: 'lamp', kind: 'tool', name: 'UV torch' }]);
   openForm('lamp');
   expect(care().getByText(/^UV lamp and button cells$/i)).toBeTruthy();
-  expect(care().getAllByText(/^Its words suggest it/)).toHaveLength(2);
+  expect(care().getAllByText(/^Suggested by its name or its texts\. Source/)).toHaveLength(2);
 });
 
 test('no lock keeps anybody in: told with every lock and box, and nothing to state of a lock', () => {

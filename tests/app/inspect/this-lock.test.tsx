@@ -55,17 +55,17 @@ test('picture wheels begin with what the code shows', () => {
   expect(hardware()?.wheels?.[1]).toBe('FOX SUN BELL');
 });
 
-test('a dial has marks, and every lock takes its seconds a try', () => {
+test('a dial has numbers, and every lock takes its seconds a try', () => {
   openWithLock({ type: 'dial', code: '32 14 25' });
   openForm('lock');
   expect(screen.queryByLabelText('Wheels')).toBeNull();
-  type(screen.getByLabelText('Marks on the dial, from 0'), '60');
+  type(screen.getByLabelText('Numbers on the dial, from 0'), '60');
   type(screen.getByLabelText('Seconds that one try takes'), '7,5 s');
   expect(hardware()).toEqual({ marks: 60, trySeconds: 7.5 });
   type(screen.getByLabelText('Seconds that one try takes'), 'long');
   expect(screen.getByText('Write the seconds of one try: 2 or 1.5.')).toBeTruthy();
   expect(hardware()).toEqual({ marks: 60, trySeconds: 7.5 });
-  expect(screen.getByText('60 marks, 7.5 s a try')).toBeTruthy();
+  expect(screen.getByText('60 numbers, 7.5 s a try')).toBeTruthy();
 });
 
 test('a latch has nothing to say of but the joy of opening', () => {
