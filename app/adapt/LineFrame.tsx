@@ -17,12 +17,14 @@ interface LineFrameProps {
   readonly children: React.ReactNode;
 }
 
-export function LineFrame({ line: { key, state }, done, otherwise, children }: LineFrameProps) {
+export function LineFrame({ line: { key, state, sort }, done, otherwise, children }: LineFrameProps) {
   return (
     <li className={`adapt-line adapt-line-${state}`} data-line={key} data-state={state}>
       <span className="adapt-mark">
         {state !== 'open' && <Sign name="tick" />}
-        <span className="aloud">{ADAPT.state[state]}</span>
+        <span className={state === 'open' ? undefined : 'aloud'}>
+          {sort === 'spare' && state === 'open' ? '' : ADAPT.state[state]}
+        </span>
       </span>
       <div className="adapt-body">
         {state === 'open' ? (

@@ -2,10 +2,12 @@
 import type { Assessment } from '../../src/findings/assess.ts';
 import type { Game } from '../../src/game/model.ts';
 import type { LineKey, Plan, ShortLine } from '../../src/kit/adapt/plan.ts';
+import type { KitItem } from '../../src/kit/model.ts';
 import { noted, type Remedy } from '../../src/kit/remedies/index.ts';
 import { ADAPT, shortDone } from '../../src/words/adapt.ts';
 import { FOR_GAME } from '../../src/words/kit-for-game.ts';
 import { remedyLabel, remedySentence, shortageSentence } from '../../src/words/kit-remedies.ts';
+import { plain, type Sentence } from '../../src/words/sentence.ts';
 import { useFitting } from '../kit/fitting.ts';
 import { useKit } from '../kit/kit-state.ts';
 import { useRemedies } from '../kit/remedies.ts';
@@ -53,8 +55,9 @@ interface ShortProps {
 }
 
 function Short({ line, assessment: { game }, remedies, main }: ShortProps) {
-  const first = remedies?.slice(0, MOST) ?? [];
-  const rest = remedies?.slice(MOST) ?? [];
+  const { items } = useKit(({ owned }) => owned.kit);
+  const ways = waysOf(game, items, remedies ?? []);
+  const rest = ways.slice(MOST);
   return (
     <LineFrame line={line} done={shortDone(game, line)} otherwise={undefined}>
       <p>
@@ -62,26 +65,41 @@ function Short({ line, assessment: { game }, remedies, main }: ShortProps) {
       </p>
       {remedies === undefined && <p className="hint">{FOR_GAME.working}</p>}
       {remedies?.length === 0 && <p className="hint">{FOR_GAME.noRemedy}</p>}
-      <Ways line={line} game={game} remedies={first} main={main} />
+      <Ways line={line} ways={ways.slice(0, MOST)} main={main} />
       {rest.length > 0 && (
         <details className="adapt-more">
           <summary>{ADAPT.more(rest.length)}</summary>
-          <Ways line={line} game={game} remedies={rest} main={false} />
+          <Ways line={line} ways={rest} main={false} />
         </details>
       )}
     </LineFrame>
   );
 }
 
+/** What comes of it is said once for all that do the same. */
+interface Way {
+  readonly sentence: Sentence;
+  readonly buttons: readonly { readonly label: string; readonly remedy: Remedy }[];
+}
+
+function waysOf(game: Game, items: readonly KitItem[], remedies: readonly Remedy[]): readonly Way[] {
+  const ways = new Map<string, Way>();
+  for (const remedy of remedies) {
+    const sentence = remedySentence(game, remedy);
+    const { buttons = [] } = ways.get(plain(sentence)) ?? {};
+    const button = { label: remedyLabel(game, items, remedy), remedy };
+    ways.set(plain(sentence), { sentence, buttons: [...buttons, button] });
+  }
+  return [...ways.values()];
+}
+
 interface WaysProps {
   readonly line: ShortLine;
-  readonly game: Game;
-  readonly remedies: readonly Remedy[];
+  readonly ways: readonly Way[];
   readonly main: boolean;
 }
 
-function Ways({ line: { key }, game, remedies, main }: WaysProps) {
-  const { items } = useKit(({ owned }) => owned.kit);
+function Ways({ line: { key }, ways, main }: WaysProps) {
   const busy = useBusy();
   const take = (remedy: Remedy) => {
     if (remedy.edits.length > 0) return void act(key, remedy.edits);
@@ -90,24 +108,26 @@ function Ways({ line: { key }, game, remedies, main }: WaysProps) {
   };
   return (
     <ul className="adapt-ways">
-      {remedies.map((remedy, i) => {
-        const label = remedyLabel(game, items, remedy);
-        return (
-          <li key={`${remedy.code} ${label}`}>
-            <button
-              type="button"
-              className={main && i === 0 ? 'button button-main' : 'button'}
-              disabled={busy}
-              onClick={() => take(remedy)}
-            >
-              {label}
-            </button>
-            <p className="hint">
-              <SentenceText sentence={remedySentence(game, remedy)} />
-            </p>
-          </li>
-        );
-      })}
+      {ways.map(({ sentence, buttons }, way) => (
+        <li key={plain(sentence)}>
+          <div className="adapt-way-buttons">
+            {buttons.map(({ label, remedy }, i) => (
+              <button
+                key={`${remedy.code} ${label}`}
+                type="button"
+                className={main && way === 0 && i === 0 ? 'button button-main' : 'button'}
+                disabled={busy}
+                onClick={() => take(remedy)}
+              >
+                {label}
+              </button>
+            ))}
+          </div>
+          <p className="hint">
+            <SentenceText sentence={sentence} />
+          </p>
+        </li>
+      ))}
     </ul>
   );
 }

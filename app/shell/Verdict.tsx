@@ -32,6 +32,13 @@ const TWO_LINES = 130;
 /** Letters that fit three lines when they are set smaller: on that screen, and on a narrow one. */
 const THREE_LINES = 200;
 const THREE_SHORT_LINES = 160;
+/** Letters that fit three lines on a narrow screen beside what is said of the file. */
+const BESIDE_THE_FILE = 105;
+
+function classOf(length: number): string {
+  if (length > TWO_LINES) return 'head-sentences head-sentences-full head-sentences-long';
+  return length > BESIDE_THE_FILE ? 'head-sentences head-sentences-full' : 'head-sentences';
+}
 
 /** Until what works it out is there. */
 const UNKNOWN: Words = { tone: 'open', first: [PAGE.unknown], second: [] };
@@ -60,7 +67,7 @@ export function Verdict() {
       <span className={className}>
         <Sign name={sign} />
       </span>
-      <div className={length > TWO_LINES ? 'head-sentences head-sentences-long' : 'head-sentences'}>
+      <div className={classOf(length)}>
         {judging === undefined && lost ? (
           <Lost sentence={PARTS.lost} again={() => void fetch()} />
         ) : (
