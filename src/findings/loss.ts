@@ -2,12 +2,11 @@
  * What the game loses by what is left out today: the same game with everything used, beside the game as it is. Cost: that of measuring
  * the whole game once.
  */
-import { type Measures, measure } from '../engine/measures.ts';
-import { compile } from '../engine/network.ts';
+import type { Measures } from '../engine/measures.ts';
 import { byCodePoint } from '../game/compare.ts';
 import { applyEdits } from '../game/edits/index.ts';
 import type { NodeId } from '../game/model.ts';
-import type { Assessment } from './assess.ts';
+import { type Assessment, assess } from './assess.ts';
 
 export interface Loss {
   /** What the teacher has left out; what goes with it is not among them. By name, then id. */
@@ -31,10 +30,20 @@ export function lossOf({ game, measures, context }: Assessment): Loss | undefine
   return between(things, measures, whole.measures);
 }
 
-/** What it would lose by leaving these out as well. Cost: that of measuring the game once. */
-export function lossBy({ game, measures }: Assessment, ids: readonly NodeId[]): Loss | undefined {
+export interface Foreseen extends Loss {
+  /** It can be won now, and then something would stop it: a prize out of reach, or one given away. */
+  readonly stops: boolean;
+}
+
+/** What it would lose by leaving these out as well. Cost: an assessment. */
+export function lossBy(
+  { game, measures, canBeWon }: Assessment,
+  ids: readonly NodeId[],
+): Foreseen | undefined {
   const left = applyEdits(game, [{ type: 'leaveOut', ids, leftOut: true }]);
-  return left.ok ? between(ids, measure(compile(left.game)), measures) : undefined;
+  if (!left.ok) return undefined;
+  const then = assess(left.game);
+  return { ...between(ids, then.measures, measures), stops: canBeWon && !then.canBeWon };
 }
 
 function between(things: readonly NodeId[], now: Measures, whole: Measures): Loss {

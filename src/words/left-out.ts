@@ -1,5 +1,5 @@
 /** What the game loses by what is left out today. */
-import type { Loss } from '../findings/loss.ts';
+import type { Foreseen, Loss } from '../findings/loss.ts';
 import type { Game } from '../game/model.ts';
 import { lessonsFinish, shareInTen } from './chance.ts';
 import { count, minutesInWords } from './numbers.ts';
@@ -47,8 +47,9 @@ export function lossClause(loss: Loss): Sentence {
 }
 
 /** Beside the button that leaves something out: "Not today: 2 steps and 5 minutes less." */
-export function wouldLose(loss: Loss): string {
+export function wouldLose(loss: Foreseen): string {
   if (loss.solvable.whole && !loss.solvable.now) return `${LEFT_OUT.title}: a prize could not be reached.`;
+  if (loss.stops) return `${LEFT_OUT.title}: it could not be won, or a prize would be given away.`;
   return `${LEFT_OUT.title}: ${difference(loss) ?? unchanged(loss)}.`;
 }
 

@@ -9,7 +9,7 @@ import type { Game } from '../../src/game/model.ts';
 import { lossClause, lossSentence, wouldLose } from '../../src/words/left-out.ts';
 import { plain } from '../../src/words/sentence.ts';
 import { verdictOf } from '../../src/words/verdict.ts';
-import { fixed } from '../game-of.ts';
+import { fixed, gameOf } from '../game-of.ts';
 import { gameArbitrary } from '../random-game.ts';
 import { type Change, winnable } from './small-games.ts';
 
@@ -86,11 +86,26 @@ describe('what is lost by what is left out', () => {
   it('is known before anything is left out', () => {
     const whole = assess(without());
     const before = lossBy(whole, ['tide', 'rope']);
-    expect(before).toEqual({ ...lossOf(assess(without('tide', 'rope'))), things: ['tide', 'rope'] });
+    const then = lossOf(assess(without('tide', 'rope')));
+    expect(before).toEqual({ ...then, things: ['tide', 'rope'], stops: false });
     expect(before && wouldLose(before)).toBe('Not today: 2 steps and 4.7 minutes less.');
     const key = lossBy(whole, ['tag']);
     expect(key && wouldLose(key)).toBe('Not today: a prize could not be reached.');
     expect(lossBy(whole, ['nothing of the kind'])).toBeUndefined();
+  });
+
+  it('is not what leaving out would do to a game that then gives its prize away', () => {
+    const game = gameOf(
+      [
+        { id: 'chest', kind: 'container', name: 'Chest' },
+        { id: 'lock', kind: 'fastener', name: 'Lock', on: 'chest', type: 'number', code: '472' },
+        { id: 'sum', kind: 'puzzle', name: 'Sum', answer: '472' },
+        { id: 'cup', kind: 'prize', name: 'Cup', in: 'chest' },
+      ],
+      ['sum>lock'],
+    );
+    const chest = lossBy(assess(game), ['chest']);
+    expect(chest && wouldLose(chest)).toBe('Not today: it could not be won, or a prize would be given away.');
   });
 
   it('says where a prize hangs on it', () => {
