@@ -1,6 +1,6 @@
 /** What in my kit can serve for one part of the open game. */
 import type { Game, NodeId } from '../../src/game/model.ts';
-import { boxUnfit, haspUnfit, lockUnfit, symbolsFor, toolUnfit } from '../../src/kit/fit/suits.ts';
+import { boxUnfit, haspUnfit, lockUnfit, symbolsFor } from '../../src/kit/fit/suits.ts';
 import type { KitItem, What } from '../../src/kit/model.ts';
 import { type Needs, needsOf } from '../../src/kit/needs.ts';
 import { memoLast } from '../store/memo.ts';
@@ -27,10 +27,8 @@ export function suitingIn(game: Game, teams: number): Suiting {
       const symbols = need && symbolsFor(game, need);
       return items.filter((item) => need && lockUnfit(need.type, symbols, item, undefined) === undefined);
     }
-    if (what === 'tool') {
-      const need = tools.find(isOwn);
-      return items.filter((item) => need && toolUnfit(need.node, item) === undefined);
-    }
+    // A teacher knows what else will do: a magnifier for a hand lens.
+    if (what === 'tool') return items.filter((item) => item.what === 'tool' && tools.some(isOwn));
     const need = boxes.find(isOwn);
     if (!need) return [];
     if (what === 'hasp') return items.filter((item) => haspUnfit(need.locks, item) === undefined);

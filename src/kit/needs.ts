@@ -8,6 +8,7 @@
  * Boxes. Every container needs one that takes nothing, one lock or a hasp, as none, one or several locks hang on it; with several it needs a hasp
  * with a hole for each besides. Two sorts need none: a container with typed answers and nothing that hangs, which is the device
  * itself; and one that only latches shut, one of them `checked`, which the teacher hands over (an envelope will do).
+ * Tools. Every tool, but one that is `checked`: that is the teacher's to show or to lend.
  * Cost: linear in nodes and links, times the depth of holders.
  */
 import { isLeftOut, parentInUse } from '../engine/left-out.ts';
@@ -90,7 +91,7 @@ export function needsOf(game: Game, teams: number): Needs {
   for (const node of game.nodes.values()) {
     if (isLeftOut(game, node.id)) continue;
     const copies = copiesOf(game, node.id, teams);
-    if (node.kind === 'tool') tools.push({ node, copies });
+    if (node.kind === 'tool' && node.checked !== true) tools.push({ node, copies });
     if (node.kind !== 'fastener') continue;
     const type = typeOf(node);
     on.set(node.on, [...(on.get(node.on) ?? []), node]);

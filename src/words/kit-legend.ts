@@ -83,6 +83,11 @@ export function tagWords(
   };
 }
 
+/** For the teacher, on a tool that the kit lacks. */
+export function lentNote(): string {
+  return 'Not from the kit today: pupils ask the teacher, who lends one or shows what it would show.';
+}
+
 /** For the teacher, on a fastener that has no real lock. `answer`: what would open it, where that is a code. */
 export function standInNote(answer: string | undefined): string {
   return answer === undefined

@@ -86,6 +86,8 @@ export function remedyLabel(game: Game, items: readonly KitItem[], remedy: Remed
       return remedy.values.box
         ? 'Use an envelope'
         : `Let the teacher stand in for ${plain(say.names(remedy.values.fasteners))}`;
+    case 'lend':
+      return plain(sentence('Let the teacher lend ', say.name(remedy.values.tool)));
     case 'leaveOut':
       return plain(sentence('Do without ', say.name(remedy.values.thing), ' today'));
     case 'buy':
@@ -139,6 +141,8 @@ export function remedySentence(game: Game, remedy: Remedy): Sentence {
         : sentence(
             'No lock: pupils show the teacher what would open it, and wait until the teacher has time.',
           );
+    case 'lend':
+      return sentence('Pupils ask the teacher, who lends one or shows what it would show.');
     case 'leaveOut': {
       const { others } = remedy.values;
       return others.length === 0
@@ -157,8 +161,17 @@ function capitalised(text: string): string {
 }
 
 /** A key that opens more than it should, since padlocks in the kit have like keys. */
-export function likeKeysSentence(game: Game, { group, key, lock }: LikeKeys): Sentence {
+export function likeKeysSentence(game: Game, { group, key, lock, isTooSoon }: LikeKeys): Sentence {
   const say = sayer(game);
+  if (!isTooSoon) {
+    return sentence(
+      `The keys of “${group}” are alike: one key opens `,
+      say.name(key),
+      ' and ',
+      say.name(lock),
+      '.',
+    );
+  }
   return sentence(
     'The key to ',
     say.name(key),

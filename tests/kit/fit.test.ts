@@ -147,10 +147,49 @@ describe('which lock goes where', () => {
     const game = boxesGame([{ type: 'key' }, { type: 'key' }], 2);
     const red = lockItem('red', 'key', 4, { keyedAlike: 'red' });
     const alone = fitKit(game, kitOf(red));
-    expect(alone.likeKeys).toEqual([{ group: 'red', key: 'f0', lock: 'f1' }]);
+    expect(alone.likeKeys).toEqual([{ group: 'red', key: 'f0', lock: 'f1', isTooSoon: true }]);
     const apart = fitKit(game, kitOf(red, lockItem('any', 'key', 2)));
     expect(apart.likeKeys).toEqual([]);
     expect(apart.missing).toBe(0);
+  });
+
+  it('keys alike that do no harm are told too, unless one key of the game opens both', () => {
+    const lidded = gameOf(
+      [
+        { id: 'a', kind: 'container' },
+        { id: 'b', kind: 'container' },
+        { id: 'fa', kind: 'fastener', on: 'a', type: 'key' },
+        { id: 'fb', kind: 'fastener', on: 'b', type: 'key' },
+        { id: 'ka', kind: 'key' },
+        { id: 'kb', kind: 'key' },
+        { id: 'prize', kind: 'prize', in: 'b' },
+      ],
+      ['ka>fa', 'kb>fb'],
+    );
+    const red = kitOf(lockItem('red', 'key', 8, { keyedAlike: 'red' }));
+    expect(fitKit(lidded, red).likeKeys).toEqual([{ group: 'red', key: 'fa', lock: 'fb', isTooSoon: false }]);
+    const links = new Map([...lidded.links].map(([id, link]) => [id, { ...link, from: 'ka' }]));
+    expect(fitKit({ ...lidded, links }, red).likeKeys).toEqual([]);
+  });
+
+  it('a box that bears the name of a box of the game goes there', () => {
+    const game = gameOf([
+      { id: 'a', kind: 'container', name: 'Safe' },
+      { id: 'b', kind: 'container', name: 'Shoe box' },
+    ]);
+    const box = (id: string, label: string): KitItem => ({ id, label, count: 4, what: 'box' });
+    const { boxes } = fitKit(game, kitOf(box('shoe', 'shoe box'), box('other', '')));
+    expect(boxes.assigned.get('a')).toEqual(['other', 'other', 'other', 'other']);
+    expect(boxes.assigned.get('b')).toEqual(['shoe', 'shoe', 'shoe', 'shoe']);
+  });
+
+  it('a tool is known by its name, or by what the teacher chooses', () => {
+    const game = gameOf([{ id: 'lens', kind: 'tool', name: 'Hand lens' }]);
+    const kit = kitOf({ id: 'm', label: 'magnifier', count: 1, what: 'tool' });
+    expect(fitKit(game, kit, { teams: 1 }).missing).toBe(1);
+    const chosen = fitKit(game, kit, { teams: 1, pins: new Map([['lens', ['m']]]) });
+    expect(chosen.tools.assigned.get('lens')).toEqual(['m']);
+    expect(chosen.missing).toBe(0);
   });
 });
 

@@ -142,6 +142,23 @@ describe('the other ways', () => {
     expect(context.without(network.index.get('k0') ?? -1)[network.index.get('prize') ?? -1]).toBe(0);
   });
 
+  it('a tool of which there is none: the teacher lends it', () => {
+    const game = gameOf(
+      [
+        { id: 'lens', kind: 'tool', name: 'Hand lens' },
+        { id: 'clue', kind: 'clue', name: 'Small print' },
+        { id: 'prize', kind: 'prize' },
+      ],
+      ['lens>clue', 'clue>prize'],
+    );
+    const kit = kitOf({ id: 'm', label: 'mirror', count: 1, what: 'tool' });
+    const remedy = of(remedies(game, kit), 'lend');
+    expect(remedy && remedyLabel(game, kit.items, remedy)).toBe('Let the teacher lend Hand lens');
+    const changed = taking(game, remedy);
+    expect(changed.nodes.get('lens')).toMatchObject({ checked: true });
+    expect(fitKit(changed, kit).missing).toBe(0);
+  });
+
   it('a game that cannot be won yet has remedies too', () => {
     const game = gameOf([
       { id: 'tin', kind: 'container' },

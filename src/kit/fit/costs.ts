@@ -42,10 +42,23 @@ export function lockWaste(item: ItemOf<'lock'>, symbols: readonly string[] | und
   return bounded(symbols.reduce((sum, _, position) => sum + (wheel(position, item)?.length ?? ANY), 0));
 }
 
-/** 100 for each lock that it takes and that does not hang there, a box that takes a hasp counting as one that takes two; and one for each lock unit in `blocked`. */
-export function boxWaste({ takes }: ItemOf<'box'>, locks: number, blocked: number): number {
+/** Whose name a box bears: that of the box of the game itself, of another one, or of none. */
+export type BoxNaming = 'own' | 'none' | 'other';
+const NAMING: Readonly<Record<BoxNaming, number>> = { own: 0, none: 300, other: 600 };
+
+/**
+ * 300 for a box that bears no name of the game, 600 for one that bears the name of another box; 100 for each lock that it takes and that does not hang
+ * there, a box that takes a hasp counting as one that takes two; and one for each lock unit in `blocked`.
+ */
+export function boxWaste(
+  { takes }: ItemOf<'box'>,
+  naming: BoxNaming,
+  locks: number,
+  blocked: number,
+): number {
   const room = takes === 'nothing' ? 0 : takes === 'lock' ? 1 : 2;
-  return bounded((takes === undefined ? UNKNOWN : 100 * Math.max(0, room - Math.min(2, locks))) + blocked);
+  const beyond = takes === undefined ? UNKNOWN : 100 * Math.max(0, room - Math.min(2, locks));
+  return bounded(NAMING[naming] + beyond + blocked);
 }
 
 export function haspWaste({ holes }: ItemOf<'hasp'>, locks: number): number {

@@ -3,7 +3,7 @@ import type { Game, NodeId } from '../../game/model.ts';
 import { grouped } from '../grouped.ts';
 import { type ItemId, type ItemOf, isCounted, itemsOf, type Kit, type KitItem, type What } from '../model.ts';
 import { hangs, type LockNeed, needsOf, TYPED, teamsOf } from '../needs.ts';
-import { boxWaste, haspWaste, lockWaste } from './costs.ts';
+import { type BoxNaming, boxWaste, haspWaste, lockWaste } from './costs.ts';
 import { groupOf } from './homes.ts';
 import { type TooSoon, tooSoonIn } from './keys-alike.ts';
 import {
@@ -11,6 +11,7 @@ import {
   haspUnfit,
   holeUnfit,
   lockUnfit,
+  sameWords,
   symbolsFor,
   type Through,
   toolUnfit,
@@ -44,11 +45,13 @@ export interface Supply {
   readonly short: ReadonlyMap<NodeId, number>;
 }
 
-/** Padlocks with like keys on two fasteners, of which the key to the first opens the second too soon. */
+/** Padlocks with like keys on two fasteners that no one key of the game opens. */
 export interface LikeKeys {
   readonly group: string;
   readonly key: NodeId;
   readonly lock: NodeId;
+  /** The key to the first opens the second too soon; else each opens the other, and it does no harm. */
+  readonly isTooSoon: boolean;
 }
 
 /** Top level: locks, by fastener. A latch needs none and is not in it. */
@@ -91,7 +94,22 @@ function oneDevice(demands: readonly Demand<ItemOf<'lock'>>[]): Demand<ItemOf<'l
   return demands.slice(0, 1).map((demand) => ({ ...demand, copies }));
 }
 
-function likeKeysIn(assigned: Given, byId: ReadonlyMap<ItemId, KitItem>, tooSoon: TooSoon): LikeKeys[] {
+/** Whether one key of the game leads to both. */
+function sharesKey(game: Game): (a: NodeId, b: NodeId) => boolean {
+  const keysTo = new Map<NodeId, Set<NodeId>>();
+  for (const { from, to } of game.links.values()) {
+    if (game.nodes.get(from)?.kind === 'key') keysTo.set(to, (keysTo.get(to) ?? new Set()).add(from));
+  }
+  return (a, b) => [...(keysTo.get(a) ?? [])].some((key) => keysTo.get(b)?.has(key) === true);
+}
+
+function likeKeysIn(
+  game: Game,
+  assigned: Given,
+  byId: ReadonlyMap<ItemId, KitItem>,
+  tooSoon: TooSoon,
+): LikeKeys[] {
+  const isOneKey = sharesKey(game);
   const nodesOf = new Map<string, Set<NodeId>>();
   for (const [node, items] of assigned) {
     for (const id of items) {
@@ -101,11 +119,28 @@ function likeKeysIn(assigned: Given, byId: ReadonlyMap<ItemId, KitItem>, tooSoon
       nodesOf.set(group, (nodesOf.get(group) ?? new Set()).add(node));
     }
   }
-  return [...nodesOf].flatMap(([group, nodes]) =>
-    [...nodes].flatMap((key) =>
-      [...nodes].filter((lock) => lock !== key && tooSoon(key, lock)).map((lock) => ({ group, key, lock })),
-    ),
-  );
+  return [...nodesOf].flatMap(([group, nodes]) => {
+    const own = [...nodes];
+    return own.flatMap((key, place) =>
+      own.flatMap((lock, other): LikeKeys[] => {
+        if (lock === key) return [];
+        if (tooSoon(key, lock)) return [{ group, key, lock, isTooSoon: true }];
+        const isHarmless = other > place && !tooSoon(lock, key) && !isOneKey(key, lock);
+        return isHarmless ? [{ group, key, lock, isTooSoon: false }] : [];
+      }),
+    );
+  });
+}
+
+/** Whether the box bears the name of the node, or that of another box of the game. */
+function boxNaming(
+  { name }: { readonly name: string },
+  { label }: KitItem,
+  names: readonly string[],
+): BoxNaming {
+  if (label.trim() === '') return 'none';
+  if (sameWords(name, label)) return 'own';
+  return names.some((other) => sameWords(other, label)) ? 'other' : 'none';
 }
 
 /** Of a sort that the kit is silent about. */
@@ -141,6 +176,7 @@ export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting 
   const symbols = new Map(needs.locks.map((need) => [need.node.id, symbolsFor(game, need)]));
   const locksOn = grouped(needs.locks, ({ node }) => node.on);
   const ownLocks = itemsOf(kit, 'lock');
+  const boxNames = needs.boxes.map(({ node }) => node.name);
   const boxes = give(
     'box',
     needs.boxes.map((need) => ({
@@ -150,6 +186,7 @@ export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting 
       waste: (item) =>
         boxWaste(
           item,
+          boxNaming(need.node, item, boxNames),
           need.locks,
           blockedBy(item, need.locks === 1 ? (locksOn.get(need.node.id) ?? []) : []),
         ),
@@ -187,6 +224,8 @@ export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting 
       node: node.id,
       copies,
       unfit: (item) => toolUnfit(node, item),
+      // Names differ from cupboard to cupboard: a teacher knows that a magnifier is a hand lens.
+      unfitChosen: () => undefined,
       waste: () => 0,
     })),
     { pins, previous: previous?.tools.assigned },
@@ -238,7 +277,7 @@ export function fitKit(game: Game, kit: Kit, options: FitOptions = {}): Fitting 
     boxes,
     hasps,
     tools,
-    likeKeys: likeKeysIn(assigned, byId, tooSoon),
+    likeKeys: likeKeysIn(game, assigned, byId, tooSoon),
     // What is there and not among those of its sort is another sort of thing.
     loosePins: loosePins.map((pin) =>
       pin.why === 'gone' && byId.has(pin.item) ? { ...pin, why: 'type' } : pin,

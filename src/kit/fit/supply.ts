@@ -17,6 +17,8 @@ export interface Demand<I extends KitItem> {
   readonly node: NodeId;
   readonly copies: number;
   readonly unfit: (item: I, copy: number) => Unfit | undefined;
+  /** Of what the teacher has chosen, where that may be more than what suits by itself. */
+  readonly unfitChosen?: (item: I) => Unfit | undefined;
   readonly waste: (item: I) => number;
 }
 
@@ -61,14 +63,14 @@ function keepPins<I extends KitItem>(demands: readonly Demand<I>[], items: reado
   const byId = new Map<ItemId, I>(items.map((item) => [item.id, item]));
   const assigned = new Map<NodeId, (ItemId | null)[]>();
   const loosePins: LoosePin[] = [];
-  for (const { node, copies, unfit } of demands) {
+  for (const { node, copies, unfit, unfitChosen = unfit } of demands) {
     const own = pins.get(node) ?? [];
     const kept = Array.from({ length: copies }, (_, copy) => {
       const id = own[copy] ?? null;
       if (id === null) return null;
       const item = byId.get(id);
       const units = free.get(id) ?? 0;
-      const why = !item ? 'gone' : (unfit(item, copy) ?? (units === 0 ? 'taken' : undefined));
+      const why = !item ? 'gone' : (unfitChosen(item, copy) ?? (units === 0 ? 'taken' : undefined));
       if (why === undefined) {
         free.set(id, units - 1);
         return id;

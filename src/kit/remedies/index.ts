@@ -2,7 +2,7 @@
  * What to do about a shortage, the most sensible first. Each remedy but `buy` is tried (trial.ts): it is offered where the game that comes of it is as
  * sound as before and lacks less. The order, and of each rank what was tried first:
  *   0 another lock with the code as it is    1 sharing that costs less than CHEAP minutes    2 another lock with another code
- *   3 the teacher in place of the lock       4 left out today                                5 sharing that costs more    6 to buy
+ *   3 sharing that costs more                4 the teacher in place of the thing             5 left out today    6 to buy
  * Another lock: only one of which there are enough for all copies; first those that need least of what they can do, and with a new code those that leave it as long as it was.
  * Cost: an assessment and a fitting for each attempt, counted; a simulation of 200 lessons for sharing. Asked when a shortage is looked at.
  */
@@ -22,7 +22,7 @@ import { codeForKey, otherCode, otherLock } from './other-lock.ts';
 import type { Remedy, RemedyCode, Shortage } from './remedy.ts';
 import { containerOf, minutesMore, share } from './share.ts';
 import { type Spots, spotsIn } from './spots.ts';
-import { boxStandIn, haspLocks, lockStandIn } from './stand-in.ts';
+import { boxStandIn, haspLocks, lend, lockStandIn } from './stand-in.ts';
 import { tried } from './trial.ts';
 
 export {
@@ -44,6 +44,7 @@ const MOST_OF_A_CODE: Readonly<Record<RemedyCode, number>> = {
   codeForKey: 1,
   share: 1,
   standIn: 2,
+  lend: 1,
   leaveOut: 2,
   buy: 1,
 };
@@ -93,6 +94,7 @@ function* attempts(
   if (shortage.part === 'hasp' && container !== undefined) {
     for (const lock of haspLocks(game, container)) yield lockStandIn(game, lock);
   }
+  if (shortage.part === 'tool') yield lend(game, shortage.node);
   if (shortage.part === 'box') yield boxStandIn(game, shortage.node, fresh.newId);
   yield* leftOut(assessment, shortage, container);
   const line = buy(game, kit, needs, shortage, fresh.newId);
@@ -125,14 +127,15 @@ function rankOf(remedy: Remedy): number {
     case 'otherLock':
       return 0;
     case 'share':
-      return (remedy.values.minutes ?? 0) < CHEAP ? 1 : 5;
+      return (remedy.values.minutes ?? 0) < CHEAP ? 1 : 3;
     case 'otherCode':
     case 'codeForKey':
       return 2;
     case 'standIn':
-      return 3;
-    case 'leaveOut':
+    case 'lend':
       return 4;
+    case 'leaveOut':
+      return 5;
     case 'buy':
       return 6;
   }

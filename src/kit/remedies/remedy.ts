@@ -54,6 +54,8 @@ export interface RemedyValues {
     readonly container: NodeId;
     readonly box: boolean;
   };
+  /** A tool that the kit lacks: the teacher shows what it would show, or lends one. */
+  readonly lend: { readonly tool: NodeId };
   /** Goes on the list to buy. The item is new, or one of the kit of which more are wanted. */
   readonly buy: { readonly node: NodeId; readonly item: KitItem; readonly count: number };
 }

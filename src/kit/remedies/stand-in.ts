@@ -1,12 +1,12 @@
 /**
  * No real lock: the fastener becomes a latch that the teacher checks. What leads to it is needed as before; pupils show the teacher what would have
- * opened it. A box with nothing else on it need be no more than an envelope, which the teacher hands over.
+ * opened it. A box with nothing else on it need be no more than an envelope, which the teacher hands over. A tool is shown or lent.
  */
 import { isLeftOut } from '../../engine/left-out.ts';
 import { saidCode } from '../../game/codes.ts';
 import type { Edit } from '../../game/edits/edit.ts';
 import type { Game, NodeId, NodeOf } from '../../game/model.ts';
-import { standInNote } from '../../words/kit-legend.ts';
+import { lentNote, standInNote } from '../../words/kit-legend.ts';
 import { hangs } from '../needs.ts';
 import type { RemedyWith } from './remedy.ts';
 
@@ -60,6 +60,23 @@ export function boxStandIn(game: Game, container: NodeId, newId: () => string): 
       locks.length > 0
         ? locks.map((lock) => asLatch(game, lock))
         : [{ type: 'add', nodes: [latch], links: [], positions: [] }],
+  };
+}
+
+/** For a tool. */
+export function lend(game: Game, tool: NodeId): RemedyWith<'lend'> {
+  const note = game.nodes.get(tool)?.note?.trim() ?? '';
+  const told = lentNote();
+  return {
+    code: 'lend',
+    values: { tool },
+    edits: [
+      {
+        type: 'setFields',
+        id: tool,
+        fields: { checked: true, note: note === '' ? told : `${note}\n${told}` },
+      },
+    ],
   };
 }
 
