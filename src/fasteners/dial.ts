@@ -30,6 +30,9 @@ function face(hardware: Hardware | undefined): readonly string[] {
   return numbers;
 }
 
+/** A dash before the first number, or between a space and a number, says that it is below 0; elsewhere it parts numbers. */
+const BELOW_ZERO = /(?<=^|[\s,;])[-−–]\d+/u;
+
 /** Numbers without leading zeros, ways to turn, and what is neither. */
 function tokensOf(typed: string): string[] {
   return plainSigns(typed)
@@ -80,6 +83,14 @@ export const dial = {
   asks: ['seeing', 'fineHands'],
   symbols,
   read(typed) {
+    const below = BELOW_ZERO.exec(plainSigns(typed).trim());
+    if (below) {
+      const before = tokensOf(below.input.slice(0, below.index)).filter((token) => /^\d/u.test(token));
+      return {
+        ok: false,
+        trouble: { trouble: 'numberWanted', position: before.length + 1, symbol: below[0] },
+      };
+    }
     const numbers = numbersOf(tokensOf(typed));
     if ('trouble' in numbers) return { ok: false, trouble: numbers };
     return { ok: true, code: numbers.join(' ') };

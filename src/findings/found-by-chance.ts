@@ -36,7 +36,11 @@ export const foundByChance: Rule<'foundByChance', FoundByChance> = defineRule({
 });
 
 /** What lies there goes into a box, and what led there opens it. */
-function* lockedAway({ game, linksTo, network }: Context, place: NodeId, fresh: Fresh): Generator<Proposal> {
+function* lockedAway(
+  { game, linksTo, linksFrom, network }: Context,
+  place: NodeId,
+  fresh: Fresh,
+): Generator<Proposal> {
   const things = [...game.nodes.values()]
     .filter((node) => 'in' in node && node.in === place)
     .map(({ id }) => id)
@@ -45,6 +49,8 @@ function* lockedAway({ game, linksTo, network }: Context, place: NodeId, fresh: 
   for (const { from } of linksTo(place)) {
     const answer = writtenCode(game, from);
     if (!answer || !network.index.has(from)) continue;
+    // It would open the other lock as well.
+    if (linksFrom(from).some(({ to }) => game.nodes.get(to)?.kind === 'fastener')) continue;
     const type = typeFor(answer.normalised);
     const code = answer.typed;
     const box = { id: fresh.newId(), kind: 'container' as const, name: fresh.nameOf('container'), in: place };

@@ -1,4 +1,5 @@
 /** A thing with nothing in it and nothing after it, that is not marked as leading nowhere on purpose. */
+import { rowOf } from '../engine/rows.ts';
 import { byCodePoint } from '../game/compare.ts';
 import type { NodeId } from '../game/model.ts';
 import type { Context } from './context.ts';
@@ -19,7 +20,16 @@ export function goesNowhere(context: Context, node: number): boolean {
   if (kind === 'fastener' || kind === 'prize') return false;
   if (network.outs.starts[node] !== network.outs.starts[node + 1]) return false;
   if (network.contents.starts[node] !== network.contents.starts[node + 1]) return false;
+  if (kind === 'container' && isForFun(context, node)) return false;
   return game.nodes.get(context.idOf(node))?.decoy !== true;
+}
+
+/** A lock on it is there for the joy of opening, which is enough. */
+function isForFun({ network, game, idOf }: Context, box: number): boolean {
+  return [...rowOf(network.fasteners, box)].some((lock) => {
+    const node = game.nodes.get(idOf(lock));
+    return node?.kind === 'fastener' && node.forFun === true;
+  });
 }
 
 export const leadsNowhere: Rule<'leadsNowhere', LeadsNowhere> = defineRule({

@@ -1,6 +1,6 @@
 /**
  * Proposals for a finding, each of them tried: the edits are applied and the game that results is assessed. Only what settles its
- * finding and stops the game in no new way is offered. Costs an assessment for each attempt, so it runs when a finding is shown.
+ * finding and stops the game in no new way is offered; what is only worth a look is not traded for something else that is. Costs an assessment for each attempt, so it runs when a finding is shown.
  */
 import { applyEdits } from '../game/edits/index.ts';
 import type { Game } from '../game/model.ts';
@@ -23,6 +23,10 @@ function settles(before: Assessment, finding: Finding, proposal: Proposal): bool
   const after = assess(applied.game, before.context.words);
   const identity = identityOf(finding);
   if (after.findings.some((other) => identityOf(other) === identity)) return false;
+  if (finding.level === 'look') {
+    const told = new Set(before.findings.map(identityOf));
+    if (!after.findings.every((other) => told.has(identityOf(other)))) return false;
+  }
   const stopsBefore = stopping(before);
   return [...stopping(after)].every((other) => stopsBefore.has(other));
 }

@@ -8,6 +8,7 @@ import type { Sentence } from './sentence.ts';
 
 export const GUESS = {
   heading: 'Can it be guessed?',
+  noCode: 'No code yet',
   never: 'It never comes to hand, so nobody can try.',
   skipsNothing: 'Found by chance, it skips nothing.',
 };
@@ -42,24 +43,31 @@ function leftOf({ by, left }: Pick<GuessStage, 'by' | 'left'>): string {
   return `${figure(left)} ${NOUNS[by][left === 1 ? 0 : 1]}`;
 }
 
+export interface CodeLike {
+  readonly type: string | undefined;
+  /** In symbols; 0 while there is no code. */
+  readonly length: number;
+}
+
+/** How many codes there are is not known before there is one: the lock leaves open how long it is. */
+export function isOpen({ by, codes }: Pick<Guess, 'by' | 'codes'>, length: number): boolean {
+  return by === 'code' && length === 0 && codes === Number.POSITIVE_INFINITY;
+}
+
 /** '1,000 codes, about 42 min of trying': what stands beside the heading while it is folded. */
-export function guessSaid({ stages }: Guess): string {
+export function guessSaid({ by, codes, stages }: Guess, { length }: CodeLike): string {
   const [first] = stages;
+  if (isOpen({ by, codes }, length)) return GUESS.noCode;
   if (!first) return GUESS.never;
   if (first.left === Number.POSITIVE_INFINITY) return `${capitalText(leftOf(first))}.`;
   return `${leftOf(first)}, ${triedFor(first.minutes)} of trying`;
-}
-
-interface CodeLike {
-  readonly type: string | undefined;
-  /** In symbols. */
-  readonly length: number;
 }
 
 /** 'It has 1,000 codes. One try takes 5 s.', 'With 5 moves: 1,024 codes. One try takes 8 s.' */
 export function codesInAll({ by, codes, trySeconds }: Guess, { type, length }: CodeLike): string {
   const seconds = `One try takes ${trySeconds} s.`;
   if (by === 'key') return `A key is tried on one lock after another. ${seconds}`;
+  if (isOpen({ by, codes }, length)) return `${GUESS.noCode}. ${seconds}`;
   if (codes === Number.POSITIVE_INFINITY) return `Nobody can count its codes. ${seconds}`;
   const has = anyLength(type) ? `With ${symbolCount(type, length)}:` : 'It has';
   return `${has} ${leftOf({ by: 'codes', left: codes })}. ${seconds}`;

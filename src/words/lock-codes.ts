@@ -84,23 +84,28 @@ function follows(before: string, after: string): boolean {
   return /^[A-Z]{2}$/u.test(before + after) && after.charCodeAt(0) === before.charCodeAt(0) + 1;
 }
 
-/** "wheel 2 has no Q (it shows A, C and E)", "a number lock usually shows 0 to 9, and position 2 is K" */
-function misfitClause(misfit: Misfit, type: string | undefined): string {
+/** What is said once of all that it holds for, and what of each: "a number lock usually shows 0 to 9, and", "position 2 is K". */
+type Clause = readonly [ofAll: string, ofEach: string];
+
+function misfitClause(misfit: Misfit, type: string | undefined): Clause {
   if (misfit.misfit === 'length') {
     const { wanted, got, assumed } = misfit;
     if (assumed)
-      return `a ${lockName(type)} usually takes ${symbolCount(type, wanted)}, and the code has ${got}`;
-    return `the lock has ${count(wanted, 'wheel')}, and the code has ${symbolCount(type, got)}`;
+      return ['', `a ${lockName(type)} usually takes ${symbolCount(type, wanted)}, and the code has ${got}`];
+    return ['', `the lock has ${count(wanted, 'wheel')}, and the code has ${symbolCount(type, got)}`];
   }
   const { position, symbol, wheel, assumed } = misfit;
-  if (type === 'direction') return `move ${position}, ${symbol}, is not up, down, left or right`;
+  if (type === 'direction') return ['', `move ${position}, ${symbol}, is not up, down, left or right`];
   if (type === 'dial') {
     const dial = assumed ? 'a dial usually' : 'the dial';
-    return `${dial} goes from ${wheel[0]} to ${wheel.at(-1)}, and number ${position} is ${symbol}`;
+    return [`${dial} goes from ${wheel[0]} to ${wheel.at(-1)}, and`, `number ${position} is ${symbol}`];
   }
   if (assumed)
-    return `a ${lockName(type)} usually shows ${shownText(wheel)}, and position ${position} is ${symbol}`;
-  return `wheel ${position} has no ${symbol} (it shows ${shownText(wheel)})`;
+    return [
+      `a ${lockName(type)} usually shows ${shownText(wheel)}, and`,
+      `position ${position} is ${symbol}`,
+    ];
+  return ['', `wheel ${position} has no ${symbol} (it shows ${shownText(wheel)})`];
 }
 
 /** So many reasons are told. */
@@ -109,7 +114,13 @@ const TOLD = 2;
 /** Why a lock cannot show a code: "wheel 2 has no Q (it shows A, C and E)", with at most one more and the rest counted. */
 export function misfitsClause(misfits: readonly Misfit[], type: string | undefined): string {
   const told = misfits.slice(0, misfits.length <= TOLD + 1 ? misfits.length : TOLD);
-  const clauses = told.map((misfit) => misfitClause(misfit, type));
+  let last = '';
+  const clauses = told.map((misfit) => {
+    const [ofAll, ofEach] = misfitClause(misfit, type);
+    const clause = ofAll === '' || ofAll === last ? ofEach : `${ofAll} ${ofEach}`;
+    last = ofAll;
+    return clause;
+  });
   const rest = misfits.length - told.length;
   return rest > 0 ? `${clauses.join(', ')} and ${rest} more do not fit` : list(clauses);
 }

@@ -220,7 +220,8 @@ function lockReason(
   const code = saidCode(say.game, node.id);
   switch (fastenerType(node.type).opensWith) {
     case 'nothing':
-      return [`${type}, nothing to solve`];
+      if (node.checked !== true) return [`${type}, nothing to solve`];
+      return sentence(type, ...(used.length > 0 ? [', ', used] : []), ', checked by the teacher');
     case 'code':
       if (code === undefined) return [`${type}, code not yet known`];
       return sentence(

@@ -201,6 +201,22 @@ describe('a place that may be found by chance', () => {
     for (const mended of games) expect(codesIn(mended)).toEqual([]);
   });
 
+  it('is not locked away with what opens another lock, or with what is tried first', () => {
+    expect(told(attic(true, '12345'), 'foundByChance').labels).toEqual([]);
+    const game = attic(true, '12 34 5');
+    const riddle = gameOf(
+      [
+        ...game.nodes.values(),
+        { id: 'walk', kind: 'puzzle', name: 'Walk', ...fixed(4) },
+        { id: 'safe', kind: 'container', name: 'Safe' },
+        { id: 'dial', kind: 'fastener', on: 'safe', type: 'dial', code: '12 34 5' },
+        { id: 'badge', kind: 'prize', in: 'safe' },
+      ],
+      ['riddle>attic', 'walk>attic', 'riddle>dial'],
+    );
+    expect(told(riddle, 'foundByChance').labels).toEqual([]);
+  });
+
   it('is none where it is hidden well, or nothing leads there', () => {
     expect(codesIn(attic(undefined))).toEqual([]);
     const open = attic(true);

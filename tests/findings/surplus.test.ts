@@ -108,6 +108,14 @@ describe('what leads nowhere', () => {
     expect(assess(after).findings).toEqual([]);
   });
 
+  it('is none where a lock is there for the joy of opening', () => {
+    const game = winnable([
+      { id: 'extra', kind: 'container' },
+      { id: 'bow', kind: 'fastener', on: 'extra', type: 'latch', forFun: true },
+    ]);
+    expect(assess(game).findings).toEqual([]);
+  });
+
   it('is linked where something waits for just that', () => {
     const game = winnable(
       [

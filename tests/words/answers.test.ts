@@ -1,6 +1,7 @@
 /** Lift, order of play and reasons, on the small game and on the examples. */
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/findings/assess.ts';
+import type { Game } from '../../src/game/model.ts';
 import { readGame } from '../../src/game/read.ts';
 import { explanation } from '../../src/words/explain.ts';
 import { liftAnswer, rescueLine, shortRescue } from '../../src/words/lift.ts';
@@ -262,11 +263,15 @@ describe('the order of play', () => {
 
   it('names the lock where a box has several, and what can be done side by side', () => {
     const game = winnable([{ id: 'second', kind: 'fastener', name: '', on: 'chest', type: 'latch' }]);
-    const lines = orderOfPlayLines(assess(game)).map(
-      ({ title, reason }) => `${plain(title)} | ${plain(reason)}`,
-    );
+    const linesOf = (of: Game) =>
+      orderOfPlayLines(assess(of)).map(({ title, reason }) => `${plain(title)} | ${plain(reason)}`);
+    const lines = linesOf(game);
     expect(lines).toContain('Key lock on chest | with tag, side by side with 1');
     expect(lines).toContain('Latch on chest | latch, nothing to solve, side by side with 2, 3, 4 and others');
+    const checked = winnable([
+      { id: 'second', kind: 'fastener', name: '', on: 'chest', type: 'latch', checked: true },
+    ]);
+    expect(linesOf(checked).join()).toContain('Latch on chest | latch, checked by the teacher');
   });
 });
 

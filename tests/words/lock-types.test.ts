@@ -53,6 +53,9 @@ describe('a code that cannot be read', () => {
       'up north',
       'The lock takes only up, down, left and right: ‘NORTH’ at position 2 is none of these.',
     ],
+    ['dial', '-1 2 3', 'A dial takes only numbers, as in 32 14 25: ‘-1’ at position 1 is none.'],
+    ['dial', '32 −14 25', 'A dial takes only numbers, as in 32 14 25: ‘−14’ at position 2 is none.'],
+    ['dial', '32 - 14-25', '32 14 25'],
     ['dial', '32 fox 25', 'A dial takes only numbers, as in 32 14 25: ‘FOX’ at position 2 is none.'],
     [
       'dial',
@@ -86,6 +89,7 @@ describe('why a lock cannot show a code', () => {
     ['picture', 'FOX CUP', { wheels: ['FOX SUN', 'FOX SUN'] }, 'wheel 2 has no CUP (it shows FOX and SUN)'],
     ['number', '4A', undefined, 'a number lock usually shows 0 to 9, and position 2 is A'],
     ['dial', '1 2 45', { marks: 40 }, 'the dial goes from 0 to 39, and number 3 is 45'],
+    ['dial', '99 9 99', { marks: 40 }, 'the dial goes from 0 to 39, and number 1 is 99 and number 3 is 99'],
     ['direction', 'UDX', undefined, 'move 3, X, is not up, down, left or right'],
   ] as const)('%s %s', (type, code, hardware, said) => {
     const known = hardware && ('wheels' in hardware ? { wheels: [...hardware.wheels] } : hardware);

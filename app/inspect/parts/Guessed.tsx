@@ -2,7 +2,7 @@
 import type { Guess } from '../../../src/engine/guess/guess.ts';
 import { fastenerType } from '../../../src/fasteners/index.ts';
 import type { NodeOf } from '../../../src/game/model.ts';
-import { codesInAll, GUESS, guessSaid, stageTold } from '../../../src/words/form-guess.ts';
+import { codesInAll, GUESS, guessSaid, isOpen, stageTold } from '../../../src/words/form-guess.ts';
 import { sayer } from '../../../src/words/say.ts';
 import { SentenceText } from '../../shell/SentenceText.tsx';
 import { useAssessment } from '../../store/assessment.ts';
@@ -24,23 +24,30 @@ export function Guessed({ node }: { node: NodeOf<'fastener'> }) {
     );
   }
   if (!guess) return null;
+  const length = lengthOf(node);
   return (
-    <Fold title={GUESS.heading} said={guessSaid(guess)}>
+    <Fold title={GUESS.heading} said={guessSaid(guess, { type: node.type, length })}>
       <Reckoned node={node} guess={guess} told={false} />
     </Fold>
   );
+}
+
+/** In symbols. */
+function lengthOf({ type, code = '' }: NodeOf<'fastener'>): number {
+  return fastenerType(type).symbols(code).length;
 }
 
 /** `told`: the worst of it stands above. */
 function Reckoned({ node, guess, told }: { node: NodeOf<'fastener'>; guess: Guess; told: boolean }) {
   const { game, context } = useAssessment();
   const say = sayer(game);
-  const length = fastenerType(node.type).symbols(node.code ?? '').length;
+  const length = lengthOf(node);
+  const stages = isOpen(guess, length) ? [] : guess.stages;
   return (
     <>
       <p className="guessed-line">{codesInAll(guess, { type: node.type, length })}</p>
       {guess.stages.length === 0 && <p>{GUESS.never}</p>}
-      {guess.stages.map((stage) => (
+      {stages.map((stage) => (
         <p key={stage.known.join(' ')} className="guessed-line">
           <SentenceText
             sentence={stageTold(say, stage, {

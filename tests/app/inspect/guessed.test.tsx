@@ -17,6 +17,13 @@ test('a harmless lock says how many codes it has, folded', () => {
   expect(fold()?.textContent).toContain('It has 10 billion codes. One try takes 5 s.');
 });
 
+test('of a lock that leaves open how long its code is, nothing is counted before there is one', () => {
+  openWithLock({ code: '' });
+  openForm('lock');
+  expect(fold()?.textContent).toContain('No code yet');
+  expect(fold()?.textContent).not.toContain('counted');
+});
+
 test('the third part of three: what is left at each moment, and that it is quicker', () => {
   const scrap = (id: string, answer: string) => ({ id, kind: 'clue', name: id, in: 'sill', answer }) as const;
   openWithLock(
