@@ -20,7 +20,10 @@ function way(difference: number, least: number): 'less' | 'more' | undefined {
   return difference > 0 ? 'less' : 'more';
 }
 
-/** "3 steps and 6 minutes less"; undefined where there is no difference. */
+/** Of what is counted. */
+const FEWER = { less: 'fewer', more: 'more' } as const;
+
+/** "3 steps and 6 minutes less", "1 step fewer"; undefined where there is no difference. */
 function difference({ steps, minutes = 0 }: Pick<Loss, 'steps' | 'minutes'>): string | undefined {
   const [inSteps, inTime] = [way(steps, 1), way(minutes, NOTHING)];
   const stepsSaid = count(Math.abs(steps), 'step');
@@ -28,14 +31,14 @@ function difference({ steps, minutes = 0 }: Pick<Loss, 'steps' | 'minutes'>): st
   if (inSteps && inTime) {
     return inSteps === inTime
       ? `${stepsSaid} and ${minutesSaid} ${inSteps}`
-      : `${stepsSaid} ${inSteps}, and ${minutesSaid} ${inTime}`;
+      : `${stepsSaid} ${FEWER[inSteps]}, and ${minutesSaid} ${inTime}`;
   }
-  if (inSteps) return `${stepsSaid} ${inSteps}`;
+  if (inSteps) return `${stepsSaid} ${FEWER[inSteps]}`;
   return inTime && `${minutesSaid} ${inTime}`;
 }
 
 function unchanged({ minutes }: Loss): string {
-  return minutes === undefined ? 'as many steps' : 'as many steps, and no time less';
+  return minutes === undefined ? 'the same steps' : 'the same steps and time';
 }
 
 /** For the verdict of a game that can be won: "Today 3 steps and 6 minutes less." Empty where there is no difference. */

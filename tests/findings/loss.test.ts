@@ -74,12 +74,12 @@ describe('what is lost by what is left out', () => {
     const spare = winnable([
       { id: 'lens', kind: 'tool', name: 'Lens', decoy: true, ...fixed(0), leftOut: true },
     ]);
-    expect(told(spare)).toBe('Without Lens today: as many steps, and no time less.');
+    expect(told(spare)).toBe('Without Lens today: the same steps and time.');
     expect(lossClause({ things: ['x'], steps: 0, minutes: 0, solvable: { now: true, whole: true } })).toEqual(
       [],
     );
     const loss = { things: ['x'], steps: 3, minutes: -2, solvable: { now: true, whole: true } };
-    expect(plain(lossClause(loss))).toBe('Today 3 steps less, and 2 minutes more.');
+    expect(plain(lossClause(loss))).toBe('Today 3 steps fewer, and 2 minutes more.');
     expect(plain(lossClause({ ...loss, steps: -1 }))).toBe('Today 1 step and 2 minutes more.');
   });
 
