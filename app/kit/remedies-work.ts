@@ -15,6 +15,7 @@ export interface RemediesQuestion {
 }
 
 export interface RemediesAnswer {
+  readonly shortage: Shortage;
   readonly remedies: readonly Remedy[];
   readonly final: boolean;
 }
@@ -30,6 +31,6 @@ export function* remediesAnswers({
   const assessment = assess(game);
   for (const [i, shortage] of shortages.entries()) {
     const remedies = remediesFor(assessment, kit, fitting, shortage, FRESH);
-    yield { remedies, final: i === shortages.length - 1 };
+    yield { shortage, remedies, final: i === shortages.length - 1 };
   }
 }

@@ -6,6 +6,7 @@ import { type Remedy, type Shortage, shortagesOf } from '../../src/kit/remedies/
 import { type Helper, startHelper } from '../parts/helper.ts';
 import { holdScript } from '../parts/hold-script.ts';
 import { type Failed, run } from '../parts/run.ts';
+import { foundFor, NOTHING, type Place, remediesIn, withAnswer } from './found-remedies.ts';
 import { useKit } from './kit-state.ts';
 import { inOrderOfPlay } from './order.ts';
 import script from './remedies.worker.ts?worker&url';
@@ -47,20 +48,11 @@ function ask(
   });
 }
 
-interface Found {
-  readonly of: Fitting | undefined;
-  /** In the order of the shortages, as far as they have been tried. */
-  readonly remedies: readonly (readonly Remedy[])[];
-  readonly failed: boolean;
-}
-
-const NOTHING: Found = { of: undefined, remedies: [], failed: false };
-
 export interface Remedies {
   /** In the order of play. */
   readonly shortages: readonly Shortage[];
   /** Undefined while they are being tried, or where that failed. */
-  readonly remediesOf: (shortage: Pick<Shortage, 'part' | 'node'>) => readonly Remedy[] | undefined;
+  readonly remediesOf: (place: Place) => readonly Remedy[] | undefined;
   readonly failed: boolean;
 }
 
@@ -73,23 +65,14 @@ export function useRemedies(assessment: Assessment, fitting: Fitting): Remedies 
     () => inOrderOfPlay(assessment, shortagesOf(fitting), ({ node }) => node),
     [assessment, fitting],
   );
+  const question = useMemo(() => ({ game, kit, fitting, shortages }), [game, kit, fitting, shortages]);
   useEffect(() => {
-    if (shortages.length === 0) return;
-    const add = (change: (own: Found) => Found) =>
-      setFound((before) => change(before.of === fitting ? before : { ...NOTHING, of: fitting }));
-    return ask(
-      { game, kit, fitting, shortages },
-      {
-        hear: ({ remedies }) => add((own) => ({ ...own, remedies: [...own.remedies, remedies] })),
-        fail: () => add((own) => ({ ...own, failed: true })),
-      },
-    );
-  }, [game, kit, fitting, shortages]);
-  const { remedies, failed } = found.of === fitting ? found : NOTHING;
-  return {
-    shortages,
-    remediesOf: ({ part, node }) =>
-      remedies[shortages.findIndex((one) => one.part === part && one.node === node)],
-    failed,
-  };
+    if (question.shortages.length === 0) return;
+    return ask(question, {
+      hear: (answer) => setFound((before) => withAnswer(before, question, answer)),
+      fail: () => setFound((before) => ({ ...foundFor(before, question), failed: true })),
+    });
+  }, [question]);
+  const own = foundFor(found, question);
+  return { shortages, remediesOf: (place) => remediesIn(own, place), failed: own.failed };
 }
