@@ -29,6 +29,7 @@ import {
   toldFindings,
   unknownOption,
 } from '../../src/words/report.ts';
+import { visible } from '../../src/words/sentence.ts';
 import { NOT_SIMULATED } from '../../src/words/verdict.ts';
 import { loadWordList } from './word-list.ts';
 
@@ -54,7 +55,7 @@ function systemCode(error: unknown): string | undefined {
 }
 
 function complain(file: string, lines: readonly string[]) {
-  for (const line of lines) console.error(`${file}: ${line}`);
+  for (const line of lines) console.error(visible(`${file}: ${line}`));
 }
 
 /** Undefined when it cannot be read; then the error stream says why. */
@@ -122,7 +123,10 @@ function check(file: string, game: Game, kit: Kit | undefined): Checked {
       ...(fitting && { kit: kitReport(fitting) }),
       findings: told.map(({ finding: { code, level, nodes }, message }) => ({ code, level, nodes, message })),
     },
-    lines: [...reportLines(file, assessment, fewest, timed), ...(fitting ? fittingLines(game, fitting) : [])],
+    lines: [
+      ...reportLines(file, assessment, fewest, timed),
+      ...(fitting ? fittingLines(game, fitting).map(visible) : []),
+    ],
     canBeWon,
   };
 }

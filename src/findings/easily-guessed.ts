@@ -29,7 +29,9 @@ export interface EasilyGuessed {
 export const easilyGuessed: Rule<'easilyGuessed', EasilyGuessed> = defineRule({
   code: 'easilyGuessed',
   find(context) {
-    return context.codes().flatMap(({ node, symbols }) => {
+    return context.codes().flatMap(({ node, symbols, misfits }) => {
+      // What the lock does not show is told of itself; how many codes it has beside that says nothing.
+      if (misfits.length > 0) return [];
       const guess = context.guesses().locks.get(node);
       const stage = guess?.worst;
       if (!guess || !stage?.quicker) return [];

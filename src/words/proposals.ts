@@ -3,7 +3,7 @@ import type { Proposal, ProposalWith } from '../findings/proposal.ts';
 import type { Game } from '../game/model.ts';
 import { lockName } from './kinds.ts';
 import { type Say, sayer, sentence } from './say.ts';
-import { plain, type Sentence } from './sentence.ts';
+import { codeInWords, plain, type Sentence } from './sentence.ts';
 
 export function proposalLabel(game: Game, proposal: Proposal): string {
   return plain(label(game, proposal));
@@ -13,10 +13,10 @@ export function proposalLabel(game: Game, proposal: Proposal): string {
 function longerCode(say: Say, { values }: ProposalWith<'longerCode'>): Sentence {
   const { code, answers } = values;
   const given = answers.map(({ source, answer }) =>
-    sentence(say.name(source), answer === code ? ' give it' : ` give ${answer}`),
+    sentence(say.name(source), answer === code ? ' give it' : ` give ${codeInWords(answer)}`),
   );
   return sentence(
-    `Set the lock to ${code}`,
+    `Set the lock to ${codeInWords(code)}`,
     ...given.flatMap((one, i) => [i === 0 ? ', and let ' : ', ', one]),
   );
 }
@@ -29,13 +29,13 @@ function label(game: Game, proposal: Proposal): Sentence {
     case 'putInHand':
       return ['Give it out at the start'];
     case 'setCode':
-      return [`Set the lock to ${proposal.values.code}`];
+      return [`Set the lock to ${codeInWords(proposal.values.code)}`];
     case 'newCode': {
       const { code, sources } = proposal.values;
       return sources.length === 0
-        ? [`Set the lock to ${code}`]
+        ? [`Set the lock to ${codeInWords(code)}`]
         : sentence(
-            `Set the lock to ${code}, and let `,
+            `Set the lock to ${codeInWords(code)}, and let `,
             say.names(sources),
             sources.length === 1 ? ' give it' : ' give their part of it',
           );
@@ -43,7 +43,11 @@ function label(game: Game, proposal: Proposal): Sentence {
     case 'otherType':
       return [`Make it a ${lockName(proposal.values.type)}`];
     case 'setAnswer':
-      return sentence('Let ', say.name(proposal.values.source), ` give ${proposal.values.answer}`);
+      return sentence(
+        'Let ',
+        say.name(proposal.values.source),
+        ` give ${codeInWords(proposal.values.answer)}`,
+      );
     case 'lowerNeed':
       return [`Let it need only ${proposal.values.need}`];
     case 'needAll':
@@ -82,10 +86,10 @@ function label(game: Game, proposal: Proposal): Sentence {
         say.names(proposal.values.others),
         ' lead to ',
         say.name(proposal.values.puzzle),
-        `, which gives ${proposal.values.answer}`,
+        `, which gives ${codeInWords(proposal.values.answer)}`,
       );
     case 'lockAway':
-      return [`Put what lies there in a box locked with ${proposal.values.code}`];
+      return [`Put what lies there in a box locked with ${codeInWords(proposal.values.code)}`];
     case 'ownKeys':
       return sentence(
         proposal.values.fasteners.length === 1 ? 'Give ' : 'Give each of ',

@@ -5,7 +5,7 @@ import type { Finding } from '../findings/finding.ts';
 import type { TimedFinding } from '../findings/timed/timed-finding.ts';
 import { findingSentence } from './findings/index.ts';
 import { timedSentence } from './findings/timed.ts';
-import { plain } from './sentence.ts';
+import { plain, visible } from './sentence.ts';
 import { type Timed, verdictOf } from './verdict.ts';
 
 export const CHECK_USAGE =
@@ -43,8 +43,8 @@ export interface ToldFinding {
 /** All findings, those from simulated lessons last. */
 export function toldFindings({ game, findings }: Assessment, timed: Timed): ToldFinding[] {
   return [
-    ...findings.map((finding) => ({ finding, message: plain(findingSentence(game, finding)) })),
-    ...timed.findings.map((finding) => ({ finding, message: plain(timedSentence(game, finding)) })),
+    ...findings.map((finding) => ({ finding, message: visible(plain(findingSentence(game, finding))) })),
+    ...timed.findings.map((finding) => ({ finding, message: visible(plain(timedSentence(game, finding))) })),
   ];
 }
 
@@ -58,7 +58,7 @@ export function reportLines(
   const { first, second, today = [] } = verdictOf(assessment, fewest, timed);
   const title = assessment.game.head.title?.trim() ?? '';
   return [
-    title === '' ? file : `${file}: ${title}`,
+    visible(title === '' ? file : `${file}: ${title}`),
     [first, second, today]
       .map(plain)
       .filter((text) => text !== '')

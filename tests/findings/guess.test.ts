@@ -125,6 +125,12 @@ describe('a lock that is easily guessed', () => {
     expect(codesIn(game)).toEqual([]);
   });
 
+  it('is nothing of a code that the lock does not show', () => {
+    const dial = threeParts({ rope: { type: 'dial', code: '４７２' } });
+    expect(codesIn(dial)).toContain('codeDoesNotFit');
+    expect(codesIn(dial)).not.toContain('easilyGuessed');
+  });
+
   it('offers a lock with more codes that takes the same one', () => {
     const game = gameOf(
       [

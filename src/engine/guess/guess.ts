@@ -10,13 +10,18 @@
  *   stages    = K grows along the sources. It begins with those that finish before the container is at hand; after each that gives
  *               further positions of the code a stage follows, until none is left or a source gives the whole code. If not all that
  *               leads to f is needed, parts are no use: the one stage is at the container's being at hand. When all is known by then
- *               the stage is of one code, and nothing is guessed or skipped.
+ *               the stage is of one code, and nothing is guessed or skipped. Here and below 'at hand' is the later of the container's
+ *               being at hand and the lock's own `atMinute`; a source that finishes in the same minute comes after that stage. There is
+ *               no stage where the lock never comes to hand, or a tool that is needed is never had.
+ *   positions = those of the link's `at` that the code has and for which the answer has a symbol: a shorter answer gives as many as it
+ *               has symbols; a whole answer gives all that the code has, and so none while the lock has no code
  *   given     = K and, where all is needed, the tools that are linked to f: a guess spares thinking, not hands
- *   codes     = how many codes the lock has (FastenerType.codes), its length being known; Infinity where none can count them
+ *   codes     = how many codes the lock has (FastenerType.codes), for the length that its wheels fix, else that of its code; Infinity
+ *               where none can count them, or the length is not known
  *   left      = how many of them agree with the known positions (FastenerType.left); for a word lock whose code is in the word list,
  *               the words that the wheels can spell, as common as the code or commoner, with the known letters in their places
  *   minutes   = (left + 1) / 2 × seconds of a try / 60: the mean of trying in any order without repeating a code
- * A key (f is a key lock, or a key leads to it): one stage.
+ * A key (f is a key lock, or a key leads to it): one stage; none where no key leads to it, or it can never be tried.
  *   given     = every key that leads to f, and tools, where all is needed; else the key that finishes first
  *   codes     = the key locks of the game; left = those at hand at the stage that are not yet open, f counted
  *   minutes   = as above, a try being one lock

@@ -4,11 +4,11 @@ import type { FindingWith } from '../../findings/finding.ts';
 import { kindOf } from '../kinds.ts';
 import { count, list } from '../numbers.ts';
 import { capital, type Say, sentence } from '../say.ts';
-import type { Part, Sentence } from '../sentence.ts';
+import { codeInWords, type Part, type Sentence } from '../sentence.ts';
 import { soPrizes, type Told } from './told.ts';
 
 function code(text: string): Part {
-  return { code: text };
+  return { code: codeInWords(text) };
 }
 
 /** "position 2", "positions 1 and 3". */

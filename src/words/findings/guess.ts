@@ -4,7 +4,7 @@ import type { NodeId } from '../../game/model.ts';
 import { anyLength, symbolName } from '../lock-codes.ts';
 import { count, list, minutes, minutesInWords, numberWord } from '../numbers.ts';
 import { capital, type Say, sentence } from '../say.ts';
-import type { Sentence } from '../sentence.ts';
+import { codeInWords, type Sentence } from '../sentence.ts';
 import type { Told } from './told.ts';
 
 /** An expected time of trying: under a minute to five seconds. */
@@ -75,7 +75,9 @@ export function sameCode({ values }: FindingWith<'sameCode'>, say: Say): Told {
       ? 'Whoever knows it for one can open both.'
       : 'Whoever knows it for one can open all of them.';
   return {
-    is: capital(sentence(say.names(fasteners), ' have the same code, ', { code: values.code }, '.')),
+    is: capital(
+      sentence(say.names(fasteners), ' have the same code, ', { code: codeInWords(values.code) }, '.'),
+    ),
     so:
       early === undefined
         ? [who]
@@ -96,7 +98,7 @@ export function opensAnother({ values }: FindingWith<'opensAnother'>, say: Say):
       sentence(
         say.name(source),
         ' gives ',
-        { code },
+        { code: codeInWords(code) },
         ', which also opens ',
         say.name(fastener),
         ', where it does not lead.',
