@@ -15,7 +15,7 @@ import { SentenceText } from '../shell/SentenceText.tsx';
 import { Sign } from '../shell/signs.tsx';
 import { useAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
-import { beginAdapting, useAdapting } from './adapting.ts';
+import { beginAdapting, followHistory, useAdapting } from './adapting.ts';
 import { closeAdapt } from './open.ts';
 import { RenameLine } from './RenameLine.tsx';
 import { RereadLine } from './RereadLine.tsx';
@@ -142,6 +142,7 @@ function List({ original }: { original: Game }) {
   const isCopy = useAdapting((state) => state.isCopy);
   const list = useRef<HTMLDivElement>(null);
   useGoingDown(list, plan.lines);
+  useEffect(() => followHistory(assessment.game), [assessment.game]);
   const { game } = assessment;
   const have = haveSentence(game, plan, kit.items.length === 0 ? undefined : fitting, kit.places.length > 0);
   const main = plan.lines.find(({ state, sort }) => state === 'open' && sort !== 'spare')?.key;

@@ -2,6 +2,7 @@
 import { useId, useState } from 'react';
 import type { Edit } from '../../src/game/edits/edit.ts';
 import type { Game, NodeId } from '../../src/game/model.ts';
+import { namesake } from '../../src/kit/adapt/match-places.ts';
 import type { PlaceLine, Plan, ThingLine } from '../../src/kit/adapt/plan.ts';
 import type { Rewording } from '../../src/kit/adapt/renaming.ts';
 import { setText, spotKey } from '../../src/kit/adapt/texts.ts';
@@ -9,11 +10,13 @@ import {
   ADAPT,
   difference,
   keptSentence,
+  offLimitsSentence,
   placeSentence,
   renamedSentence,
   spotSentence,
   thingSentence,
 } from '../../src/words/adapt.ts';
+import { useKit } from '../kit/kit-state.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { Sign } from '../shell/signs.tsx';
 import { act, type Deed, keep, useAdapting, useBusy } from './adapting.ts';
@@ -34,7 +37,7 @@ export function RenameLine({ line, plan, game, main }: RenameLineProps) {
   return (
     <LineFrame
       line={line}
-      done={state === 'kept' ? keptSentence(was) : renamedSentence(was, now)}
+      done={state === 'kept' ? keptSentence(now) : renamedSentence(was, now)}
       otherwise={
         state === 'done'
           ? [...plan.renamer.takeBack(idOf(line)), ...noteBack(idOf(line), deed, game)]
@@ -68,7 +71,14 @@ function Renaming({ line, plan, game, main }: RenameLineProps) {
   const [note, setNote] = useState<string>();
   const others = effect.reworded.filter((one) => !isOwn(one));
   const busy = useBusy();
-  const hint = line.sort === 'place' ? placeSentence(line) : line.item && thingSentence(line.item);
+  const { places } = useKit(({ owned }) => owned.kit);
+  const named = line.sort === 'place' && isName ? namesake(places, name) : undefined;
+  const hint =
+    named?.offLimits === true
+      ? offLimitsSentence(named.name)
+      : line.sort === 'place'
+        ? placeSentence(line)
+        : line.item && thingSentence(line.item);
 
   const rename = () => {
     if (!isName) return;

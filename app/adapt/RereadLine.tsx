@@ -50,7 +50,7 @@ export function RereadLine({ line, plan, game, original, main }: RereadLineProps
       <ul className="adapt-reasons">
         {line.reasons.map((reason) => (
           <li key={JSON.stringify(reason)}>
-            <SentenceText sentence={reasonSentence(original, line.of, reason)} />
+            <SentenceText sentence={reasonSentence(original, game, line.of, reason)} />
           </li>
         ))}
       </ul>

@@ -2,7 +2,8 @@
 import type { Assessment } from '../../src/findings/assess.ts';
 import type { Game } from '../../src/game/model.ts';
 import type { LineKey, Plan, ShortLine } from '../../src/kit/adapt/plan.ts';
-import type { KitItem } from '../../src/kit/model.ts';
+import { changeItem, removeItem } from '../../src/kit/edits.ts';
+import type { ItemId, Kit, KitItem } from '../../src/kit/model.ts';
 import { noted, type Remedy } from '../../src/kit/remedies/index.ts';
 import { ADAPT, shortDone } from '../../src/words/adapt.ts';
 import { FOR_GAME } from '../../src/words/kit-for-game.ts';
@@ -28,7 +29,7 @@ const MOST = 2;
 
 export function ShortLines({ plan, assessment, main }: ShortLinesProps) {
   const fitting = useFitting();
-  const { remediesOf } = useRemedies(assessment, fitting);
+  const { remediesOf, failed } = useRemedies(assessment, fitting);
   const lines = plan.lines.filter((line) => line.sort === 'short');
   if (lines.length === 0) return <p className="quiet">{ADAPT.nothingShort}</p>;
   return (
@@ -39,6 +40,7 @@ export function ShortLines({ plan, assessment, main }: ShortLinesProps) {
           line={line}
           assessment={assessment}
           remedies={remediesOf(line.shortage)}
+          failed={failed}
           main={line.key === main}
         />
       ))}
@@ -49,12 +51,13 @@ export function ShortLines({ plan, assessment, main }: ShortLinesProps) {
 interface ShortProps {
   readonly line: ShortLine;
   readonly assessment: Assessment;
-  /** Undefined while they are being tried. */
+  /** Undefined while they are being tried, or where that failed. */
   readonly remedies: readonly Remedy[] | undefined;
+  readonly failed: boolean;
   readonly main: boolean;
 }
 
-function Short({ line, assessment: { game }, remedies, main }: ShortProps) {
+function Short({ line, assessment: { game }, remedies, failed, main }: ShortProps) {
   const { items } = useKit(({ owned }) => owned.kit);
   const ways = waysOf(game, items, remedies ?? []);
   const rest = ways.slice(MOST);
@@ -63,7 +66,7 @@ function Short({ line, assessment: { game }, remedies, main }: ShortProps) {
       <p>
         <SentenceText sentence={shortageSentence(game, line.shortage)} />
       </p>
-      {remedies === undefined && <p className="hint">{FOR_GAME.working}</p>}
+      {remedies === undefined && <p className="hint">{failed ? FOR_GAME.failed : FOR_GAME.working}</p>}
       {remedies?.length === 0 && <p className="hint">{FOR_GAME.noRemedy}</p>}
       <Ways line={line} ways={ways.slice(0, MOST)} main={main} />
       {rest.length > 0 && (
@@ -93,6 +96,15 @@ function waysOf(game: Game, items: readonly KitItem[], remedies: readonly Remedy
   return [...ways.values()];
 }
 
+/** The list to buy as it was; the rest of what is owned stays. */
+function unnoted(kit: Kit, id: ItemId, before: KitItem | undefined): Kit {
+  const now = kit.items.find((item) => item.id === id);
+  if (!now) return kit;
+  if (!before && now.count === 0) return removeItem(kit, id);
+  const { toBuy: _, ...rest } = now;
+  return changeItem(kit, before?.toBuy === undefined ? rest : { ...rest, toBuy: before.toBuy });
+}
+
 interface WaysProps {
   readonly line: ShortLine;
   readonly ways: readonly Way[];
@@ -103,8 +115,11 @@ function Ways({ line: { key }, ways, main }: WaysProps) {
   const busy = useBusy();
   const take = (remedy: Remedy) => {
     if (remedy.edits.length > 0) return void act(key, remedy.edits);
+    if (remedy.code !== 'buy') return;
+    const { id } = remedy.values.item;
+    const before = useKit.getState().owned.kit.items.find((item) => item.id === id);
     changeKit((kit) => noted(kit, remedy));
-    keep(key);
+    keep(key, () => changeKit((kit) => unnoted(kit, id, before)));
   };
   return (
     <ul className="adapt-ways">

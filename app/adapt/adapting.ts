@@ -4,6 +4,7 @@
  */
 import { create } from 'zustand';
 import type { Edit } from '../../src/game/edits/edit.ts';
+import { sameJson } from '../../src/game/json.ts';
 import type { Game } from '../../src/game/model.ts';
 import type { LineKey } from '../../src/kit/adapt/plan.ts';
 import { takeBack } from '../../src/kit/adapt/take-back.ts';
@@ -16,6 +17,8 @@ import { adaptationOf, remember } from './record.ts';
 export interface Deed {
   readonly before: Game;
   readonly after: Game;
+  /** The line is done by it whatever the game says. */
+  readonly settled: boolean;
 }
 
 interface Adapting {
@@ -26,6 +29,8 @@ interface Adapting {
   readonly isCopy: boolean;
   readonly kept: ReadonlySet<LineKey>;
   readonly deeds: ReadonlyMap<LineKey, Deed>;
+  /** What takes back what a line did beside the game: what it put on the list to buy. */
+  readonly besides: ReadonlyMap<LineKey, () => void>;
   /** The copy is being made. */
   readonly busy: boolean;
 }
@@ -36,6 +41,7 @@ const NOTHING: Adapting = {
   isCopy: false,
   kept: new Set(),
   deeds: new Map(),
+  besides: new Map(),
   busy: false,
 };
 
@@ -97,14 +103,42 @@ export async function act(key: LineKey, edits: readonly Edit[], settled = false)
   settle();
   if (!apply(edits, tagOf(key))) return;
   const after = useGame.getState().game;
-  useAdapting.setState(({ deeds }) => ({ deeds: new Map(deeds).set(key, { before, after }) }));
-  if (settled) keep(key);
+  useAdapting.setState(({ deeds }) => ({ deeds: new Map(deeds).set(key, { before, after, settled }) }));
+  if (settled) setKept(key);
 }
 
-/** Nothing is to be changed there. */
-export function keep(key: LineKey): void {
+const without = <T>(all: ReadonlyMap<LineKey, T>, key: LineKey): ReadonlyMap<LineKey, T> =>
+  new Map([...all].filter(([one]) => one !== key));
+
+function setKept(key: LineKey): void {
   useAdapting.setState(({ kept }) => ({ kept: new Set(kept).add(key) }));
   write();
+}
+
+/** Nothing is to be changed there. `putBack`: takes back what was done beside the game instead. */
+export function keep(key: LineKey, putBack?: () => void): void {
+  useAdapting.setState(({ deeds, besides }) => ({
+    deeds: without(deeds, key),
+    besides: putBack ? new Map(besides).set(key, putBack) : without(besides, key),
+  }));
+  setKept(key);
+}
+
+/** Whether all that it changed is as it was. */
+const isUndone = ({ before, after }: Deed, game: Game): boolean =>
+  [...before.nodes].every(
+    ([id, old]) => sameJson(old, after.nodes.get(id)) || sameJson(old, game.nodes.get(id)),
+  );
+
+/** What was settled by a change is so only while the change stands: undo and redo are followed. */
+export function followHistory(game: Game): void {
+  const { deeds, kept } = useAdapting.getState();
+  for (const [key, deed] of deeds) {
+    if (!deed.settled) continue;
+    const isGone = isUndone(deed, game);
+    if (isGone && kept.has(key)) unkeep(key);
+    else if (!isGone && !kept.has(key)) setKept(key);
+  }
 }
 
 function unkeep(key: LineKey): void {
@@ -125,8 +159,10 @@ export function undoLine(key: LineKey, back: readonly Edit[] | undefined): void 
   const isLast = history.past.at(-1)?.tag === tagOf(key);
   if (isLast) undo();
   else if (back && back.length > 0) apply(back);
-  useAdapting.setState(({ deeds }) => ({
-    deeds: new Map([...deeds].filter(([one]) => one !== key)),
+  useAdapting.getState().besides.get(key)?.();
+  useAdapting.setState(({ deeds, besides }) => ({
+    deeds: without(deeds, key),
+    besides: without(besides, key),
   }));
   unkeep(key);
 }

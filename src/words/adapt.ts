@@ -7,6 +7,7 @@ import type { RereadReason } from '../kit/adapt/rereading.ts';
 import type { Spot } from '../kit/adapt/texts.ts';
 import type { Fitting } from '../kit/fit/index.ts';
 import type { KitItem } from '../kit/model.ts';
+import { FOR_GAME } from './kit-for-game.ts';
 import { count, list, minutesInWords } from './numbers.ts';
 import { capital, sayer, sentence } from './say.ts';
 import { itemKind } from './screen-kit.ts';
@@ -113,11 +114,7 @@ export function progressSentence({ lines }: Pick<Plan, 'lines'>, canBeWon: boole
     ...(texts > 0 ? [count(texts, 'text')] : []),
   ];
   const isAllThere = all.every(({ sort, state }) => sort !== 'short' || state === 'done');
-  const won = canBeWon
-    ? isAllThere
-      ? 'It can be won.'
-      : 'With everything there it can be won.'
-    : 'It cannot be won yet.';
+  const won = canBeWon ? (isAllThere ? 'It can be won.' : FOR_GAME.withEverything) : 'It cannot be won yet.';
   if (all.length === 0) return `${fits(known)} ${won}`;
   if (open.length === 0)
     return `${all.length > 1 ? `All ${all.length} lines` : 'The one line is'} done. ${won}`;
@@ -156,15 +153,20 @@ export function haveSentence(
     (node) => node.kind === 'place' && !isLeftOut(game, node.id),
   );
   const isRoom = placesKnown && places.length > 0;
-  if (isRoom) parts.push(`${placesHere.length} of ${count(places.length, 'hiding place')} by name`);
-  if (parts.length === 0) return undefined;
+  const room = `My room has ${placesHere.length} of ${count(places.length, 'hiding place')} by name`;
+  if (parts.length === 0 && !isRoom) return undefined;
   const named = isRoom && placesHere.length > 0 ? sentence(': ', say.names(placesHere)) : '';
-  const has = fitting ? (isRoom ? 'My kit and my room have' : 'My kit has') : 'My room has';
-  return sentence(`${has} ${list(parts)}`, named, '.');
+  const kit = parts.length > 0 ? `My kit is enough for ${list(parts)}.` : '';
+  return isRoom ? sentence(`${kit} ${room}`.trim(), named, '.') : [kit];
+}
+
+/** Of a name that is, or would be, that of a place where nothing may be hidden. */
+export function offLimitsSentence(name: string): string {
+  return `“${name}” is off limits in my room.`;
 }
 
 export function placeSentence({ room, offLimits }: PlaceLine): string | undefined {
-  if (offLimits) return `“${offLimits.name}” is off limits in my room.`;
+  if (offLimits) return offLimitsSentence(offLimits.name);
   return room ? undefined : 'No place of my room is left for it: give it a name, or leave it out on the map.';
 }
 
@@ -190,8 +192,8 @@ const WAYS: Readonly<Record<Way, string>> = {
 
 const quoted = (words: readonly string[]) => list(words.map((word) => `“${word}”`));
 
-/** Why a text is to be read again. */
-export function reasonSentence(original: Game, of: NodeId, reason: RereadReason): Sentence {
+/** Why a text is to be read again. @param game as it is now */
+export function reasonSentence(original: Game, game: Game, of: NodeId, reason: RereadReason): Sentence {
   const say = sayer(original);
   switch (reason.reason) {
     case 'reads':
@@ -214,17 +216,20 @@ export function reasonSentence(original: Game, of: NodeId, reason: RereadReason)
       return [`It says ${quoted(reason.words)} of a box, a lock or a key that has another colour here.`];
     case 'fixtures':
       return [`It says ${quoted(reason.words)}, which the list of my room does not have.`];
-    case 'answer':
+    case 'answer': {
+      const [was, now] = [original, game].map(({ nodes }) => nodes.get(reason.thing)?.name ?? '');
       return capital(
         sentence(
           say.the(of),
           ' gives ',
           { code: reason.answer },
-          ', which is the name of ',
+          ', which stands for ',
           say.name(reason.thing),
-          '. Whoever solves it would look for what is not there.',
+          was === now || now === undefined ? '' : sentence(', called ', { strong: now }, ' now'),
+          '. Under another name, whoever solves it would look for what is not there.',
         ),
       );
+    }
   }
 }
 

@@ -77,7 +77,7 @@ export type Line = ShortLine | PlaceLine | ThingLine | RereadLine | SpareLine;
 
 export interface Plan {
   readonly lines: readonly Line[];
-  /** Hiding places of which the room has the namesake. */
+  /** Hiding places that are called now as a place of the room is. */
   readonly placesHere: readonly NodeId[];
   /** Boxes, tools and key locks for which something of the same name is in the cupboard. */
   readonly thingsHere: readonly NodeId[];
@@ -138,20 +138,19 @@ function placeLines({ original, current, kit, choices }: PlanInput): {
     const was = nameIn(original.game, node);
     const room = matched.get(node.id);
     const isNamesake = room !== undefined && normalisedName(room.name) === normalisedName(node.name);
-    if (was === node.name && isNamesake) {
-      here.push(node.id);
-      continue;
-    }
+    if (isNamesake) here.push(node.id);
+    if (was === node.name && isNamesake) continue;
     const same = namesake(kit.places, node.name);
+    const isOff = same?.offLimits === true;
     lines.push({
       sort: 'place',
       key,
-      state: stateOf(key, was !== node.name, choices),
+      state: stateOf(key, was !== node.name && !isOff, choices),
       place: node.id,
       was,
       now: node.name,
       room,
-      offLimits: same?.offLimits === true ? same : undefined,
+      offLimits: isOff ? same : undefined,
       free,
     });
   }
