@@ -130,6 +130,17 @@ describe('a colleague’s game in my room', () => {
     });
   });
 
+  test('under the name of a place that is off limits it is not done, under that of another it is here', () => {
+    const places = [{ id: 'x', name: 'Piano', offLimits: true }, ...roomOf('Book shelf', 'Sink')];
+    const called = (name: string) => edited(STORY, [{ type: 'rename', id: 'sill', name }]);
+    const off = plan(STORY, kitOf(places), called('Piano'));
+    expect(lineOf(off, 'place')).toMatchObject({ state: 'open', offLimits: { id: 'x' } });
+    expect(off.placesHere).toEqual(['shelf']);
+    const here = plan(STORY, kitOf(places), called('sink'));
+    expect(lineOf(here, 'place')).toMatchObject({ state: 'done', offLimits: undefined });
+    expect(here.placesHere).toEqual(['shelf', 'sill']);
+  });
+
   test('an answer that is the name of what is not there is told', () => {
     const globe = gameOf(
       [
