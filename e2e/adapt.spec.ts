@@ -44,7 +44,7 @@ test('a colleague’s game is gone down line by line, and is mine; the original 
   await expect(adapting(page).getByText('1 of 2 hiding places by name: Book shelf.')).toBeVisible();
 
   await test.step('what is short: another lock of mine carries it', async () => {
-    const short = line(page, 'The word lock on Green tin: of 4 there is none');
+    const short = line(page, 'The word lock on Green tin: 4 needed, none free');
     await short.getByRole('button', { name: /^Use a number lock/ }).click();
     await expect(line(page, 'has what it needs')).toBeVisible();
     await expect(page).not.toHaveURL(original);
@@ -114,6 +114,18 @@ test('what is kept and what is left out is remembered, and a game of one’s own
   await page.keyboard.press('Alt+a');
   await adapting(page).getByRole('button', { name: 'Keep the name Behind the globe' }).click();
   await expect(line(page, 'Behind the globe keeps its name.')).toBeVisible();
+
+  await test.step('the wheel scrolls to the end of the list and no further', async () => {
+    await expect(adapting(page).getByText(/^Working out/)).toHaveCount(0);
+    await adapting(page).getByRole('heading', { name: 'What is short' }).hover();
+    const last = adapting(page).getByRole('button').last();
+    await page.mouse.wheel(0, 20_000);
+    await expect(last).toBeInViewport({ ratio: 1 });
+    await page.mouse.wheel(0, 20_000);
+    await expect(adapting(page).getByRole('button', { name: 'Close' })).toBeInViewport({ ratio: 1 });
+    await expect(last).toBeInViewport({ ratio: 1 });
+  });
+
   const herring = line(page, 'Tea voucher is a red herring');
   await herring.getByRole('button', { name: 'Leave it out' }).click();
   await expect(line(page, 'Tea voucher is left out.')).toBeVisible();

@@ -79,6 +79,18 @@ test('every main screen keeps the rules', async ({ page }) => {
   await keeps('my kit against a game');
   await page.keyboard.press('Escape');
 
+  await page.keyboard.press('Alt+a');
+  const adapting = page.getByRole('dialog', { name: /^Adapt “/ });
+  await expect(adapting.getByRole('button', { name: /^(Use|Let|Put)/ }).first()).toBeVisible();
+  await keeps('a game to be adapted');
+  await adapting
+    .getByRole('button', { name: /^Keep the name/ })
+    .first()
+    .click();
+  await expect(adapting.getByText('keeps its name.')).toBeVisible();
+  await keeps('a line that is done');
+  await page.keyboard.press('Escape');
+
   await page.getByRole('button', { name: 'Games' }).click();
   await expect(page.getByRole('dialog')).toBeVisible();
   await keeps('the list of games');

@@ -21,6 +21,7 @@ import { RenameLine } from './RenameLine.tsx';
 import { RereadLine } from './RereadLine.tsx';
 import { ShortLines } from './ShortLines.tsx';
 import { SpareLine } from './SpareLine.tsx';
+import { useSpares } from './spares.ts';
 import './adapt.css';
 
 function onKeys(event: React.KeyboardEvent): void {
@@ -91,14 +92,22 @@ export default function AdaptPage() {
   );
 }
 
-function usePlan(original: Game): { plan: Plan; assessment: Assessment; came: Assessment } {
+interface Planned {
+  readonly plan: Plan;
+  readonly assessment: Assessment;
+  readonly came: Assessment;
+  readonly spares: ReturnType<typeof useSpares>;
+}
+
+function usePlan(original: Game): Planned {
   const current = useAssessment();
   const kit = useKit(({ owned }) => owned.kit);
   const kept = useAdapting((state) => state.kept);
   const fitting = useFitting();
   const isAsItCame = original.nodes === current.game.nodes && original.links === current.game.links;
-  const own = useMemo(() => assess(original), [original]);
-  const came = isAsItCame ? current : own;
+  const own = useMemo(() => (isAsItCame ? undefined : assess(original)), [isAsItCame, original]);
+  const came = own ?? current;
+  const spares = useSpares(came, current);
   const plan = useMemo(() => {
     const listed = planOf({
       original: came,
@@ -106,6 +115,7 @@ function usePlan(original: Game): { plan: Plan; assessment: Assessment; came: As
       kit,
       choices: { kept },
       fitting: kit.items.length === 0 ? undefined : fitting,
+      spares: spares === 'failed' ? undefined : spares,
     });
     const short = listed.lines.filter((line) => line.sort === 'short');
     const others = listed.lines.filter((line) => line.sort !== 'short');
@@ -113,8 +123,8 @@ function usePlan(original: Game): { plan: Plan; assessment: Assessment; came: As
       ...listed,
       lines: [...inOrderOfPlay(came, short, ({ shortage }) => shortage.node), ...others],
     };
-  }, [came, current, kit, kept, fitting]);
-  return { plan, assessment: current, came };
+  }, [came, current, kit, kept, fitting, spares]);
+  return { plan, assessment: current, came, spares };
 }
 
 const sectionOf = (sorts: readonly Line['sort'][], { lines }: Plan) =>
@@ -136,7 +146,7 @@ function useGoingDown(list: React.RefObject<HTMLElement | null>, lines: readonly
 }
 
 function List({ original }: { original: Game }) {
-  const { plan, assessment, came } = usePlan(original);
+  const { plan, assessment, came, spares: tried } = usePlan(original);
   const kit = useKit(({ owned }) => owned.kit);
   const fitting = useFitting();
   const isCopy = useAdapting((state) => state.isCopy);
@@ -203,7 +213,13 @@ function List({ original }: { original: Game }) {
         </ul>
       </Section>
       <Section title={ADAPT.sections.spare}>
-        <p className="quiet">{spares.length === 0 ? ADAPT.nothingToSpare : ADAPT.spareHint}</p>
+        <p className="quiet">
+          {tried === undefined || tried === 'failed'
+            ? ADAPT.spares[tried ?? 'working']
+            : spares.length === 0
+              ? ADAPT.nothingToSpare
+              : ADAPT.spareHint}
+        </p>
         <ul>
           {spares.map((line) =>
             line.sort === 'spare' ? <SpareLine key={line.key} line={line} game={game} /> : null,

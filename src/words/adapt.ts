@@ -30,6 +30,10 @@ export const ADAPT = {
   nothingToRename: 'Nothing: the names fit.',
   nothingToRead: 'Nothing.',
   nothingToSpare: 'Nothing without making it another game.',
+  spares: {
+    working: 'Working out what can be left out.',
+    failed: 'What can be left out could not be worked out.',
+  },
   spareHint: 'If you like. Each was tried: the game can still be won.',
   emptyKit: 'My kit is empty, so no locks are held against it.',
   fillKit: 'Fill my kit',

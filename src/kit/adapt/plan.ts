@@ -14,7 +14,7 @@ import { freePlaces, matchPlaces, namesake } from './match-places.ts';
 import { matchThings } from './match-things.ts';
 import { type Renamer, type Renaming, renamer } from './renaming.ts';
 import { type Planned, type Reread, rereadsOf } from './rereading.ts';
-import { type Spare, sparesOf } from './spare.ts';
+import type { Spare } from './spare.ts';
 import { setText, textAt } from './texts.ts';
 import { normalisedName, tellingWords } from './wording.ts';
 
@@ -92,6 +92,13 @@ export interface PlanInput {
   readonly choices: Choices;
   /** Of the kit and the game as it is; undefined where the cupboard is empty. */
   readonly fitting: Fitting | undefined;
+  /** What can be left out (spare.ts), of the game as it came and as it is; undefined while that is tried. */
+  readonly spares: Spares | undefined;
+}
+
+export interface Spares {
+  readonly came: readonly Spare[];
+  readonly now: readonly Spare[];
 }
 
 const keyOf = (sort: Line['sort'], id: NodeId): LineKey => JSON.stringify([sort, id]);
@@ -258,14 +265,15 @@ function rereadLines(
   return lines;
 }
 
-function spareLines({ original, current, choices }: PlanInput): SpareLine[] {
-  const now = sparesOf(current);
+function spareLines({ current, choices, spares = { came: [], now: [] } }: PlanInput): SpareLine[] {
+  const { came, now } = spares;
+  const isOutNow = ({ nodes }: Spare) => nodes.every((id) => isLeftOut(current.game, id));
   const first = (spare: Spare) => spare.nodes[0] ?? '';
   const nowBy = new Map(now.map((spare) => [first(spare), spare]));
   const lines: SpareLine[] = [];
   const told = new Set<NodeId>();
-  for (const spare of sparesOf(original)) {
-    const isOut = spare.nodes.every((id) => isLeftOut(current.game, id));
+  for (const spare of came) {
+    const isOut = isOutNow(spare);
     const shown = isOut ? spare : nowBy.get(first(spare));
     if (!shown) continue;
     told.add(first(spare));
@@ -275,7 +283,7 @@ function spareLines({ original, current, choices }: PlanInput): SpareLine[] {
   for (const spare of now) {
     if (told.has(first(spare))) continue;
     const key = keyOf('spare', first(spare));
-    lines.push({ sort: 'spare', key, state: stateOf(key, false, choices), ...spare });
+    lines.push({ sort: 'spare', key, state: stateOf(key, isOutNow(spare), choices), ...spare });
   }
   return lines;
 }
@@ -297,7 +305,7 @@ function shortLines({ original, current, kit, choices, fitting }: PlanInput): Sh
     }));
 }
 
-/** Cost: a fitting; an assessment for each box, lock and puzzle, twice; an assignment of places; the texts once for each new name. */
+/** Cost: two fittings; an assignment of places; the texts once for each new name. */
 export function planOf(input: PlanInput): Plan {
   const places = placeLines(input);
   const things = thingLines(input);

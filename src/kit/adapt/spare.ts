@@ -34,16 +34,11 @@ function whyOf({ context, network, measures }: Assessment, node: GameNode): Spar
 const CANDIDATES: readonly GameNode['kind'][] = ['fastener', 'container', 'puzzle'];
 const ORDER: readonly Spare['why'][] = ['fun', 'herring', 'notNeeded', 'shorter'];
 
-const known = new WeakMap<Assessment, readonly Spare[]>();
-
-/** What costs least first: the fun, red herrings, what is not needed, and a few steps that are. Empty for a game that cannot be won. */
-export function sparesOf(assessment: Assessment): readonly Spare[] {
-  const found = known.get(assessment) ?? triedOn(assessment);
-  known.set(assessment, found);
-  return found;
-}
-
-function triedOn(assessment: Assessment): readonly Spare[] {
+/**
+ * What costs least first: the fun, red herrings, what is not needed, and a few steps that are. Empty for a game that cannot be won.
+ * Undefined between two that are tried, so that a page can draw.
+ */
+export function* sparesTried(assessment: Assessment): Generator<undefined, readonly Spare[]> {
   const { game, network, measures, canBeWon } = assessment;
   if (!canBeWon) return [];
   const spares: Spare[] = [];
@@ -51,6 +46,7 @@ function triedOn(assessment: Assessment): readonly Spare[] {
   for (const id of network.ids) {
     const node = game.nodes.get(id);
     if (!node || !(CANDIDATES.includes(node.kind) || node.decoy === true)) continue;
+    yield;
     const others = leftOutWith(assessment, id);
     if (!others) continue;
     const nodes = [id, ...others];
@@ -69,4 +65,12 @@ function triedOn(assessment: Assessment): readonly Spare[] {
   spares.sort((a, b) => ORDER.indexOf(a.why) - ORDER.indexOf(b.why));
   const shorter = spares.filter(({ why }) => why === 'shorter').slice(0, MOST_SHORTER);
   return [...spares.filter(({ why }) => why !== 'shorter'), ...shorter].slice(0, MOST);
+}
+
+/** The same at once. */
+export function sparesOf(assessment: Assessment): readonly Spare[] {
+  const tried = sparesTried(assessment);
+  let next = tried.next();
+  while (!next.done) next = tried.next();
+  return next.value;
 }

@@ -8,6 +8,7 @@ import type { Game } from '../../../src/game/model.ts';
 import { sameContent } from '../../../src/game/write.ts';
 import { type Choices, type Line, type Plan, planOf, rereadBack } from '../../../src/kit/adapt/plan.ts';
 import { adapted } from '../../../src/kit/adapt/sound.ts';
+import { sparesOf } from '../../../src/kit/adapt/spare.ts';
 import { takeBack } from '../../../src/kit/adapt/take-back.ts';
 import { setText } from '../../../src/kit/adapt/texts.ts';
 import { fitKit } from '../../../src/kit/fit/index.ts';
@@ -21,7 +22,8 @@ const NOTHING: Choices = { kept: new Set() };
 function plan(original: Game, kit: Kit, current = original, choices = NOTHING): Plan {
   const before = assess(original);
   const now = current === original ? before : assess(current);
-  return planOf({ original: before, current: now, kit, choices, fitting: fitKit(current, kit) });
+  const spares = { came: sparesOf(before), now: sparesOf(now) };
+  return planOf({ original: before, current: now, kit, choices, fitting: fitKit(current, kit), spares });
 }
 
 function edited(game: Game, edits: readonly Edit[] | undefined): Game {
