@@ -14,6 +14,7 @@ import { SentenceText } from '../shell/SentenceText.tsx';
 import { choose, usePins } from './fitting.ts';
 import { LineSign } from './ItemSign.tsx';
 import { useKit } from './kit-state.ts';
+import { offLimitsIn } from './off-limits.ts';
 import { inOrderOfPlay } from './order.ts';
 import { suitingIn } from './suiting.ts';
 
@@ -25,15 +26,22 @@ interface Part {
 export function FittingTable({ assessment, fitting }: { assessment: Assessment; fitting: Fitting }) {
   const parts: readonly Part[] = [
     { what: 'lock', supply: fitting },
-    { what: 'hasp', supply: fitting.hasps },
     { what: 'box', supply: fitting.boxes },
+    { what: 'hasp', supply: fitting.hasps },
     { what: 'tool', supply: fitting.tools },
   ];
+  const kit = useKit(({ owned }) => owned.kit);
+  const offLimits = offLimitsIn(assessment.game, kit);
   return (
     <div className="kit-fitting">
       {fitting.likeKeys.map((like) => (
         <p key={`${like.key} ${like.lock}`} className="finding finding-look">
           <SentenceText sentence={likeKeysSentence(assessment.game, like)} />
+        </p>
+      ))}
+      {offLimits.map(({ id }) => (
+        <p key={id} className="finding finding-look">
+          {FOR_GAME.offLimits(plain(sayer(assessment.game).title(id)))}
         </p>
       ))}
       {parts.map(({ what, supply }) => (
@@ -93,7 +101,8 @@ function Row({ node, what, supply, assessment, fitting }: PartTableProps & { rea
         <span className="kit-row-number">{number > 0 && <span className="kit-step">{number}</span>}</span>
         <LineSign what={what} type={own?.kind === 'fastener' ? own.type : undefined} />
         <p className="kit-row-title">
-          <SentenceText sentence={title} /> {code !== undefined && <span className="told-code">{code}</span>}
+          <SentenceText sentence={title} />
+          {code !== undefined && <span className="kit-row-code told-code">{code}</span>}
         </p>
         <p className="kit-row-given">{givenText(given, items)}</p>
         {suiting.length > 0 && (

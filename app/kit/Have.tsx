@@ -6,7 +6,7 @@ import { FromGames } from './FromGames.tsx';
 import { ItemRow } from './ItemRow.tsx';
 import { ItemSign, typeOf } from './ItemSign.tsx';
 import { useKit } from './kit-state.ts';
-import { isPlain, TEMPLATES } from './templates.ts';
+import { countOf, groupOf, PLATE_GROUPS, TEMPLATES } from './templates.ts';
 import { tap } from './write.ts';
 
 function Plates() {
@@ -17,21 +17,29 @@ function Plates() {
       <h3 id={id}>{HAVE.add}</h3>
       <p className="hint">{HAVE.addHint}</p>
       <FromGames />
-      {WHATS.map((what) => (
-        <ul key={what} className="kit-plates-group">
-          {TEMPLATES.filter(({ item }) => item.what === what).map((template) => {
-            const count = items.find((item) => isPlain(item, template))?.count ?? 0;
-            return (
-              <li key={template.name}>
-                <button type="button" className={`kit-plate kit-plate-${what}`} onClick={() => tap(template)}>
-                  <ItemSign what={what} type={typeOf(template.item)} />
-                  <span>{TEMPLATE_NAMES[template.name]}</span>
-                  {count > 0 && <span className="kit-plate-count">{count}</span>}
-                </button>
-              </li>
-            );
-          })}
-        </ul>
+      {PLATE_GROUPS.map((group) => (
+        <section key={group} aria-label={HAVE.plates[group]}>
+          <h4 className="label">{HAVE.plates[group]}</h4>
+          <ul className="kit-plates-group">
+            {TEMPLATES.filter(({ item }) => groupOf(item) === group).map((template) => {
+              const { what } = template.item;
+              const count = countOf(items, template);
+              return (
+                <li key={template.name}>
+                  <button
+                    type="button"
+                    className={`kit-plate kit-plate-${what}`}
+                    onClick={() => tap(template)}
+                  >
+                    <ItemSign what={what} type={typeOf(template.item)} />
+                    <span>{TEMPLATE_NAMES[template.name]}</span>
+                    {count > 0 && <span className="kit-plate-count">{count}</span>}
+                  </button>
+                </li>
+              );
+            })}
+          </ul>
+        </section>
       ))}
     </section>
   );

@@ -135,7 +135,12 @@ function Wheels({ item }: { item: ItemOf<'lock'> }) {
           label={HAVE.symbols}
           shown={wheels?.join('\n') ?? ''}
           read={readWheels}
-          write={(next) => writeField(item, 'wheels', next)}
+          write={(next) => {
+            // One line would make it a lock of one wheel, which nobody means.
+            const [first = ''] = next ?? [];
+            const isForAll = next?.length === 1 && wheels !== undefined && wheels.length > 1;
+            writeField(item, 'wheels', isForAll ? wheels.map(() => first) : next);
+          }}
           hint={HAVE.symbolsHint}
           lines={Math.max(2, Math.min(6, wheels?.length ?? 0))}
         />

@@ -1,6 +1,7 @@
 /** My room: hiding places in the order of the walk that sets them up. */
 import { useId, useRef, useState } from 'react';
 import { changePlace, removePlace } from '../../src/kit/edits.ts';
+import { sameWords } from '../../src/kit/fit/suits.ts';
 import type { RoomPlace } from '../../src/kit/model.ts';
 import { ROOM } from '../../src/words/screen-kit.ts';
 import { readText, TextField } from '../inspect/TextField.tsx';
@@ -13,12 +14,14 @@ import { changeKit } from './write.ts';
 function AddPlace() {
   const id = useId();
   const [name, setName] = useState('');
+  const places = useKit(({ owned }) => owned.kit.places);
+  const isThere = name.trim() !== '' && places.some((place) => sameWords(place.name, name));
   return (
     <form
       className="kit-add-place"
       onSubmit={(event) => {
         event.preventDefault();
-        if (name.trim() === '') return;
+        if (name.trim() === '' || isThere) return;
         changeKit((kit) => addToWalk(kit, { id: freshId(), name: name.trim() }));
         setName('');
       }}
@@ -33,12 +36,19 @@ function AddPlace() {
           autoComplete="off"
           placeholder={ROOM.placeholder}
           value={name}
+          aria-invalid={isThere}
+          aria-describedby={isThere ? `${id}-there` : undefined}
           onChange={({ target }) => setName(target.value)}
         />
         <button type="submit" className="button">
           {ROOM.addAct}
         </button>
       </div>
+      {isThere && (
+        <p className="hint" id={`${id}-there`}>
+          {ROOM.there(name.trim())}
+        </p>
+      )}
     </form>
   );
 }

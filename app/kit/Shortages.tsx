@@ -2,9 +2,11 @@
 import { useId } from 'react';
 import type { Assessment } from '../../src/findings/assess.ts';
 import type { Fitting } from '../../src/kit/fit/index.ts';
+import { nearestLock } from '../../src/kit/fit/nearest.ts';
+import type { Kit } from '../../src/kit/model.ts';
 import { noted, type Remedy, type Shortage } from '../../src/kit/remedies/index.ts';
 import { FOR_GAME } from '../../src/words/kit-for-game.ts';
-import { remedyLabel, remedySentence, shortageSentence } from '../../src/words/kit-remedies.ts';
+import { nearestText, remedyLabel, remedySentence, shortageSentence } from '../../src/words/kit-remedies.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { useGame } from '../store/game.ts';
 import { useKit } from './kit-state.ts';
@@ -14,6 +16,10 @@ import { changeKit } from './write.ts';
 function take(remedy: Remedy): void {
   if (remedy.edits.length > 0) useKit.getState().changeGame(remedy.edits);
   else changeKit((kit) => noted(kit, remedy));
+}
+
+function isOnList(remedy: Remedy, kit: Kit): boolean {
+  return remedy.code === 'buy' && noted(kit, remedy) === kit;
 }
 
 interface ShortagesProps {
@@ -58,7 +64,8 @@ interface ShortProps {
 }
 
 function Short({ assessment: { game }, shortage, remedies, failed, main, onTaken }: ShortProps) {
-  const { items } = useKit(({ owned }) => owned.kit);
+  const kit = useKit(({ owned }) => owned.kit);
+  const nearest = shortage.part === 'lock' ? nearestLock(game, kit, shortage.node) : undefined;
   const readOnly = useGame((state) => state.readOnly);
   return (
     <li className="finding finding-look" aria-busy={remedies === undefined && !failed}>
@@ -66,10 +73,18 @@ function Short({ assessment: { game }, shortage, remedies, failed, main, onTaken
         <SentenceText sentence={shortageSentence(game, shortage)} />
       </p>
       {remedies === undefined && <p className="hint">{failed ? FOR_GAME.failed : FOR_GAME.working}</p>}
+      {nearest && <p className="hint">{nearestText(nearest)}</p>}
       {remedies?.length === 0 && <p className="hint">{FOR_GAME.noRemedy}</p>}
       <ul className="kit-remedies">
         {remedies?.map((remedy, i) => {
-          const label = remedyLabel(game, items, remedy);
+          const label = remedyLabel(game, kit.items, remedy);
+          if (isOnList(remedy, kit)) {
+            return (
+              <li key={remedy.code} className="hint">
+                {FOR_GAME.onList}
+              </li>
+            );
+          }
           return (
             <li key={`${remedy.code} ${label}`}>
               <button

@@ -57,7 +57,9 @@ function add(file: string, { kit, lines }: Read): KitNews {
     (kit.items.length > 0 && here.items.length > 0) || (kit.places.length > 0 && here.places.length > 0);
   const keepOnly = () => {
     changeKit((now) => only(kit, now));
-    useKit.getState().tell({ lines: [KIT.replaced(file)], trouble: false });
+    useKit
+      .getState()
+      .tell({ lines: [KIT.replaced(file, kit.items.length > 0, kit.places.length > 0)], trouble: false });
   };
   return {
     lines: [added, ...lines],

@@ -1,6 +1,7 @@
 /** What most cupboards hold, to be tapped: an item that says no more than is plain from its name. */
 
 import { sameJson } from '../../src/game/json.ts';
+import { sameWords } from '../../src/kit/fit/suits.ts';
 import type { KitItem } from '../../src/kit/model.ts';
 import { TEMPLATE_NAMES } from '../../src/words/screen-kit.ts';
 
@@ -39,6 +40,26 @@ export const TEMPLATES: readonly Template[] = [
   { name: 'magnifier', item: { ...NEW, what: 'tool', label: TEMPLATE_NAMES.magnifier } },
   { name: 'mirror', item: { ...NEW, what: 'tool', label: TEMPLATE_NAMES.mirror } },
 ];
+
+export const PLATE_GROUPS = ['code', 'key', 'box', 'tool'] as const;
+
+/** Under which heading its plate stands. */
+export function groupOf(item: KitItem): (typeof PLATE_GROUPS)[number] {
+  if (item.what === 'lock') return item.type === 'key' ? 'key' : 'code';
+  return item.what === 'tool' ? 'tool' : 'box';
+}
+
+/** How many of its kind are there, whatever else is said of them. */
+export function countOf(items: readonly KitItem[], { item }: Template): number {
+  return items.reduce((sum, one) => (isOfKind(one, item) ? sum + one.count : sum), 0);
+}
+
+function isOfKind(one: KitItem, kind: KitItem): boolean {
+  if (one.what === 'lock' && kind.what === 'lock') {
+    return one.type === kind.type && (kind.wheels === undefined || one.wheels?.length === kind.wheels.length);
+  }
+  return one.what === kind.what && (kind.what !== 'tool' || sameWords(one.label, kind.label));
+}
 
 /** What it is, whatever it is called by the program and however many there are. */
 function sort({ id: _, count: __, toBuy: ___, ...rest }: KitItem): unknown {

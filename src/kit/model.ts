@@ -12,7 +12,7 @@ export type What = KitItem['what'];
 export type ItemOf<W extends What> = Extract<KitItem, { readonly what: W }>;
 
 /** In the order in which a cupboard is listed. */
-export const WHATS: readonly What[] = ['lock', 'hasp', 'box', 'tool'];
+export const WHATS: readonly What[] = ['lock', 'box', 'hasp', 'tool'];
 
 export const emptyKit: Kit = { format: KIT_FORMAT, version: KIT_VERSION, items: [], places: [] };
 

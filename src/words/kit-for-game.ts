@@ -14,6 +14,9 @@ export const FOR_GAME = {
   failed: 'What can be done about it could not be worked out.',
   /** In place of “It can be won.” where something is short. */
   withEverything: 'With everything there it can be won.',
+  onList: 'What is missing is on the list to buy. Short until marked as bought.',
+  /** Of a hiding place of the game. */
+  offLimits: (place: string) => `${place} is off limits in my room.`,
   noRemedy: 'Nothing that is here can stand in for it.',
   choose: 'Choose',
   chooseFor: (title: string) => `Choose for ${title}`,

@@ -1,9 +1,11 @@
 /** What is short, what may be done about it, and what comes of it. */
 import type { Game } from '../game/model.ts';
 import type { LikeKeys, LoosePin } from '../kit/fit/index.ts';
+import type { Nearest } from '../kit/fit/nearest.ts';
 import type { KitItem } from '../kit/model.ts';
 import type { Remedy, RemedyValues, Shortage } from '../kit/remedies/index.ts';
 import { lockName, withArticle } from './kinds.ts';
+import { misfitsClause } from './lock-codes.ts';
 import { count, minutesInWords, numberWord } from './numbers.ts';
 import { capital, sayer, sentence } from './say.ts';
 import { itemKind, itemTitle } from './screen-kit.ts';
@@ -201,24 +203,7 @@ export function loosePinSentence(
   return sentence(`${capitalised(name)} is not kept at `, say.name(node), `: ${reason}.`);
 }
 
-/** Why one thing of the kit cannot serve at a place of the game. */
-export function unfitText(why: LoosePin['why']): string {
-  switch (why) {
-    case 'gone':
-      return 'not in the kit';
-    case 'taken':
-      return 'all in use';
-    case 'type':
-      return 'another type';
-    case 'code':
-      return 'cannot show the code';
-    case 'shackle':
-      return 'shackle too thick for the hole';
-    case 'clearance':
-      return 'too little room in the shackle';
-    case 'takes':
-      return 'takes too few locks';
-    case 'holes':
-      return 'too few holes';
-  }
+/** What keeps the nearest lock of the type from the code: "brass: wheel 1 has no Q (…)." */
+export function nearestText({ item, misfits }: Nearest): string {
+  return `${capitalised(itemTitle(item))}: ${misfitsClause(misfits, item.type)}.`;
 }

@@ -29,7 +29,10 @@ export const KIT = {
     return `Added from “${file}”: ${list(parts)}. What was here stays.`;
   },
   onlyFile: 'Keep only what is in the file',
-  replaced: (file: string) => `What is here is what “${file}” says. Undo brings the rest back.`,
+  replaced: (file: string, things: boolean, places: boolean) => {
+    const what = things && places ? 'What I have and my room are' : things ? 'What I have is' : 'My room is';
+    return `${what} now as “${file}” says. Undo brings the rest back.`;
+  },
   notTaken: (file: string) => `“${file}” was not taken.`,
   saveRaw: 'Save what is there',
   here: 'Let go to add what is in the file. What is here stays.',
@@ -65,6 +68,7 @@ export const HAVE = {
     What,
     string
   >,
+  plates: { code: 'Code locks', key: 'Key locks', box: 'Boxes and hasps', tool: 'Lamps and tools' },
   fewer: (title: string) => `One fewer: ${title}`,
   more: (title: string) => `One more: ${title}`,
   count: (title: string) => `How many: ${title}`,
@@ -77,7 +81,7 @@ export const HAVE = {
   wheels: 'Wheels',
   wheelsHint: 'How many wheels it has. Empty: any number.',
   symbols: 'What each wheel shows',
-  symbolsHint: 'A line for each wheel. Empty: any signs.',
+  symbolsHint: 'A line for each wheel; a single line holds for all. Empty: any signs.',
   marks: 'Marks on the dial',
   marksHint: 'Empty: 40, from 0 to 39.',
   shackle: 'Shackle, mm thick',
@@ -138,6 +142,7 @@ export const ROOM = {
   addAct: 'Add',
   placeholder: 'Lowest shelf by the window',
   hint: 'In the order of the walk that sets the room up.',
+  there: (name: string) => `${name} is there already.`,
   none: 'No hiding place yet. Type the first, and press Enter.',
   name: 'Name',
   zone: 'Zone',

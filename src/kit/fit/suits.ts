@@ -2,6 +2,7 @@
 import { fastenerType } from '../../fasteners/index.ts';
 import { writtenCode } from '../../game/codes.ts';
 import type { Game, NodeOf } from '../../game/model.ts';
+import { normalisedName } from '../adapt/wording.ts';
 import type { ItemOf, KitItem } from '../model.ts';
 import type { BoxNeed, LockNeed } from '../needs.ts';
 
@@ -40,7 +41,13 @@ export function lockUnfit(
   through: Through,
 ): Unfit | undefined {
   if (item.what !== 'lock' || item.type !== type) return 'type';
-  if (symbols && fastenerType(type).misfits(symbols, item).length > 0) return 'code';
+  if (
+    symbols &&
+    fastenerType(type)
+      .misfits(symbols, item)
+      .some(({ assumed }) => !assumed)
+  )
+    return 'code';
   return through && holeUnfit(item, through);
 }
 
@@ -62,13 +69,19 @@ export function haspUnfit(locks: number, item: KitItem): Unfit | undefined {
   return item.holes < locks ? 'holes' : undefined;
 }
 
-/** A tool is known by its name: the same words, whatever their case and spaces. */
+/** A tool is known by its name. */
 export function toolUnfit({ name }: Pick<NodeOf<'tool'>, 'name'>, item: KitItem): Unfit | undefined {
   return item.what === 'tool' && sameWords(name, item.label) ? undefined : 'type';
 }
 
+/** The same name, whatever its case, accents, signs and articles, and with or without the s of a plain plural. */
 export function sameWords(a: string, b: string): boolean {
-  return plainWords(a) === plainWords(b);
+  return nameForm(a) === nameForm(b);
+}
+
+function nameForm(name: string): string {
+  const words = normalisedName(name);
+  return words === '' ? plainWords(name) : words.replace(/(?<=\p{L}{3})(?<!s)s(?=\s|$)/gu, '');
 }
 
 /** Compatible forms, lower case, single spaces. */

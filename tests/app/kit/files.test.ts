@@ -23,7 +23,9 @@ test('what comes is added; on demand what the file does not have goes, and undo 
   state().news?.act?.run();
   expect(labels()).toHaveLength(9);
   expect(labels()).not.toContain('my own');
-  expect(state().news?.lines).toEqual([KIT.replaced('cupboard.csv')]);
+  expect(state().news?.lines).toEqual([
+    'What I have is now as “cupboard.csv” says. Undo brings the rest back.',
+  ]);
   state().undo();
   expect(labels()).toHaveLength(10);
   state().undo();
