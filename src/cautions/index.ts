@@ -32,7 +32,7 @@ export interface CautionOfThing {
 }
 
 /** Those of one thing, whether it is used today or not. What is stated counts before what is suggested, and that before the kind. */
-export function cautionsOf(_game: Game, node: GameNode): CautionOfThing[] {
+export function cautionsOf(node: GameNode): CautionOfThing[] {
   return CAUTIONS.flatMap((caution) => {
     const cause = causeOf(caution, node);
     return cause === undefined ? [] : [{ id: caution.id, cause }];
@@ -48,9 +48,7 @@ function causeOf({ id, stated, kinds, suggested }: Caution, node: GameNode): Cau
 /** Those of this thing more than of any other of its kind. */
 export function ownCautions(game: Game, id: NodeId): CautionId[] {
   const node = game.nodes.get(id);
-  return node
-    ? cautionsOf(game, node).flatMap((caution) => (caution.cause === 'kind' ? [] : [caution.id]))
-    : [];
+  return node ? cautionsOf(node).flatMap((caution) => (caution.cause === 'kind' ? [] : [caution.id])) : [];
 }
 
 export interface CautionOfGame {

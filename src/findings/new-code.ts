@@ -55,6 +55,9 @@ export function picksFor(text: string): PickOne {
   };
 }
 
+/** Then there is hardly another code. */
+const DRAWS = 24;
+
 /** Good codes of so many symbols for a lock, none of which another lock has; as many as there are in so many draws. */
 export function* drawnCodes(
   context: Context,
@@ -76,5 +79,3 @@ export function* drawnCodes(
     yield symbols;
   }
 }
-
-const DRAWS = 24;

@@ -13,7 +13,7 @@ const LOCK_TYPES: Readonly<Record<LockType, string>> = {
   direction: 'direction',
   dial: 'dial',
   picture: 'pictures',
-  typed: 'typed in',
+  typed: 'typed code',
   latch: 'nothing (a latch)',
 };
 

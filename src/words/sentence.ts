@@ -19,7 +19,7 @@ export type Sentence = readonly Part[];
 
 /** Longer codes are cut in the middle. */
 const LONGEST_CODE = 40;
-const KEPT = { start: 24, end: 8 } as const;
+const KEPT = { start: 12, end: 6 } as const;
 
 /** A code as a sentence has it: cut in the middle where it is very long. */
 export function codeInWords(code: string): string {

@@ -18,7 +18,7 @@ const README = readFileSync('README.md', 'utf8').replaceAll("'", '’');
 function ofThe(draft: NodeDraft) {
   const game = gameOf([draft]);
   const node = game.nodes.get(draft.id);
-  return node ? cautionsOf(game, node) : [];
+  return node ? cautionsOf(node) : [];
 }
 
 const tool = (name: string, more: object = {}): NodeDraft => ({ id: 'tool', kind: 'tool', name, ...more });

@@ -5,8 +5,8 @@ import { codeInWords, visible } from '../../src/words/sentence.ts';
 test('a long code is cut in the middle, a usual one is not', () => {
   expect(codeInWords('FOX SUN BELL')).toBe('FOX SUN BELL');
   expect(codeInWords('U'.repeat(40))).toBe('U'.repeat(40));
-  expect(codeInWords(`${'U'.repeat(2500)}${'D'.repeat(2500)}`)).toBe(`${'U'.repeat(24)} … ${'D'.repeat(8)}`);
-  expect(codeInWords('🦊'.repeat(50))).toBe(`${'🦊'.repeat(24)} … ${'🦊'.repeat(8)}`);
+  expect(codeInWords(`${'U'.repeat(2500)}${'D'.repeat(2500)}`)).toBe(`${'U'.repeat(12)} … ${'D'.repeat(6)}`);
+  expect(codeInWords('🦊'.repeat(50))).toBe(`${'🦊'.repeat(12)} … ${'🦊'.repeat(6)}`);
 });
 
 test('what would move the cursor or turn the writing is seen', () => {

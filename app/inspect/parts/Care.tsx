@@ -10,7 +10,6 @@ import {
 } from '../../../src/words/cautions.ts';
 import { CARE } from '../../../src/words/form-care.ts';
 import { list } from '../../../src/words/numbers.ts';
-import { useGame } from '../../store/game.ts';
 import { Chips } from '../Chips.tsx';
 import { Fold } from '../Fold.tsx';
 import { withWord } from '../word-list.ts';
@@ -20,8 +19,7 @@ import './care.css';
 const CHIPS = HAZARDS.map((id) => ({ id, name: hazardName(id) }));
 
 export function Care({ node }: { node: GameNode }) {
-  const game = useGame((state) => state.game);
-  const cautions = cautionsOf(game, node);
+  const cautions = cautionsOf(node);
   const own = cautions.filter(({ cause }) => cause !== 'kind');
   const hazards = node.hazards ?? [];
   return (
