@@ -7,6 +7,7 @@ import type { Kit } from '../../src/kit/model.ts';
 import { noted, type Remedy, type Shortage } from '../../src/kit/remedies/index.ts';
 import { FOR_GAME } from '../../src/words/kit-for-game.ts';
 import { nearestText, remedyLabel, remedySentence, shortageSentence } from '../../src/words/kit-remedies.ts';
+import { plain } from '../../src/words/sentence.ts';
 import { SentenceText } from '../shell/SentenceText.tsx';
 import { useGame } from '../store/game.ts';
 import { useKit } from './kit-state.ts';
@@ -67,6 +68,9 @@ function Short({ assessment: { game }, shortage, remedies, failed, main, onTaken
   const kit = useKit(({ owned }) => owned.kit);
   const nearest = shortage.part === 'lock' ? nearestLock(game, kit, shortage.node) : undefined;
   const readOnly = useGame((state) => state.readOnly);
+  const told = (remedies ?? []).map((remedy) => plain(remedySentence(game, remedy)));
+  /** What the next button does as well is told beneath the last of them. */
+  const isTold = (i: number) => told[i] !== told[i + 1];
   return (
     <li className="finding finding-look" aria-busy={remedies === undefined && !failed}>
       <p>
@@ -98,9 +102,11 @@ function Short({ assessment: { game }, shortage, remedies, failed, main, onTaken
               >
                 {label}
               </button>
-              <p className="hint">
-                <SentenceText sentence={remedySentence(game, remedy)} />
-              </p>
+              {isTold(i) && (
+                <p className="hint">
+                  <SentenceText sentence={remedySentence(game, remedy)} />
+                </p>
+              )}
             </li>
           );
         })}

@@ -14,9 +14,23 @@ import { type KitNews, useKit } from './kit-state.ts';
 import { changeKit } from './write.ts';
 
 const kitNow = () => useKit.getState().owned.kit;
-const NEW_IDS = { newId: freshId };
 
-type Read = { readonly kit: Kit; readonly lines: readonly string[] };
+interface Read {
+  readonly kit: Kit;
+  readonly lines: readonly string[];
+  /** Ids of what came without one. */
+  readonly unnamed: ReadonlySet<string>;
+}
+
+/** Spreadsheets may save a table in the code page of Windows, which is then no UTF-8. */
+function decoded(bytes: ArrayBuffer): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch (error) {
+    if (!(error instanceof TypeError)) throw error;
+    return new TextDecoder('windows-1252').decode(bytes);
+  }
+}
 
 /** A file that is too large is not read at all. */
 async function read(file: File): Promise<Read | { readonly wrong: readonly string[] }> {
@@ -26,13 +40,19 @@ async function read(file: File): Promise<Read | { readonly wrong: readonly strin
   }
   let text: string;
   try {
-    text = await file.text();
+    text = decoded(await file.arrayBuffer());
   } catch {
     return { wrong: [UNREADABLE] };
   }
-  const reading = readKit(text, NEW_IDS);
+  const unnamed = new Set<string>();
+  const newId = () => {
+    const id = freshId();
+    unnamed.add(id);
+    return id;
+  };
+  const reading = readKit(text, { newId });
   if (!reading.ok) return { wrong: kitProblemLines(reading.problems, reading.more) };
-  return { kit: reading.kit, lines: reading.notes.map(kitNoteText) };
+  return { kit: reading.kit, lines: reading.notes.map(kitNoteText), unnamed };
 }
 
 /** A table of things says nothing of places, and the other way round. */
@@ -44,9 +64,9 @@ function only(kit: Kit, here: Kit): Kit {
   };
 }
 
-function add(file: string, { kit, lines }: Read): KitNews {
+function add(file: string, { kit, lines, unnamed }: Read): KitNews {
   const here = kitNow();
-  const next = addKit(here, kit, freshId);
+  const next = addKit(here, kit, freshId, unnamed);
   changeKit(() => next);
   const added = KIT.added(
     file,

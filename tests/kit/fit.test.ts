@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { setCount } from '../../src/kit/edits.ts';
 import { fitKit } from '../../src/kit/fit/index.ts';
+import { nearestLock } from '../../src/kit/fit/nearest.ts';
+import { sameWords } from '../../src/kit/fit/suits.ts';
 import type { Kit, KitItem } from '../../src/kit/model.ts';
+import { nearestText } from '../../src/words/kit-remedies.ts';
 import { gameOf } from '../game-of.ts';
 import { boxesGame, DIGITS, kitOf, lockItem, randomCase } from './cupboards.ts';
 
@@ -190,6 +193,37 @@ describe('which lock goes where', () => {
     const chosen = fitKit(game, kit, { teams: 1, pins: new Map([['lens', ['m']]]) });
     expect(chosen.tools.assigned.get('lens')).toEqual(['m']);
     expect(chosen.missing).toBe(0);
+  });
+});
+
+describe('what is near', () => {
+  const game = boxesGame([{ type: 'word', code: 'QUIZ' }], 1);
+
+  it('of locks that cannot carry the code, the nearest says which wheel lacks which letter', () => {
+    const far = lockItem('far', 'word', 1, { wheels: ['ABC', 'ABC', 'ABC', 'ABC'] });
+    const brass = lockItem('brass', 'word', 1, { label: 'brass', wheels: ['ABC', 'TUV', 'HIJ', 'XYZ'] });
+    const nearest = nearestLock(game, kitOf(far, brass), 'f0');
+    expect(nearest && nearestText(nearest)).toBe('Brass: wheel 1 has no Q (it shows A to C).');
+    expect(nearestLock(game, kitOf(far, lockItem('any', 'word', 1)), 'f0')).toBeUndefined();
+    expect(nearestLock(game, kitOf({ ...brass, count: 0 }), 'f0')).toBeUndefined();
+  });
+
+  it('names are the same for all ways of writing them', () => {
+    for (const [a, b] of [
+      ['Café tray', 'the cafe  tray'],
+      ['UV lamp', 'UV lamps'],
+      ['Hand-lens', 'hand lens'],
+    ] as const) {
+      expect(sameWords(a, b)).toBe(true);
+    }
+    expect(sameWords('Glas', 'Glass')).toBe(false);
+    expect(sameWords('★', '♥')).toBe(false);
+  });
+
+  it('what is only usual of a type keeps no lock away: nothing is said of the marks of this dial', () => {
+    const dials = boxesGame([{ type: 'dial', code: '50 10 20' }], 1);
+    expect(fitKit(dials, kitOf(lockItem('d', 'dial', 1))).missing).toBe(0);
+    expect(fitKit(dials, kitOf(lockItem('d', 'dial', 1, { marks: 40 }))).missing).toBe(1);
   });
 });
 

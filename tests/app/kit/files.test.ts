@@ -48,6 +48,23 @@ test('a kit that was saved and is opened again changes nothing', async () => {
   expect(state().news?.lines).toEqual([KIT.added('my-kit.json', 0, 0)]);
 });
 
+test('a table without ids, opened again, doubles nothing; two like lines are two things', async () => {
+  await takeFiles([file('cupboard.csv', POOR_CUPBOARD), file('room.csv', 'Place;Zone\nGlobe;Maps')]);
+  const { kit } = state().owned;
+  await takeFiles([file('cupboard.csv', POOR_CUPBOARD), file('room.csv', 'Place\nglobe')]);
+  expect(state().owned.kit).toEqual(kit);
+  await takeFiles([file('twice.csv', `${MINE}\r\nkey lock;my own;3`)]);
+  expect(labels().filter((label) => label === 'my own')).toHaveLength(2);
+});
+
+test('a table in the code page of Windows is read as it was written', async () => {
+  const bytes = Uint8Array.from('Thing;Label;How many\nbox;Kiste f\u00fcr T\u00fcr;1', (sign) =>
+    sign.charCodeAt(0),
+  );
+  await takeFiles([new File([bytes], 'kiste.csv')]);
+  expect(labels()).toEqual(['Kiste für Tür']);
+});
+
 test('of several files the good ones are taken, and of each other one it is said what is wrong', async () => {
   await takeFiles([file('short.csv', NO_THINGS), file('mine.csv', MINE), file('empty.json', '')]);
   expect(labels()).toEqual(['my own']);
