@@ -1,5 +1,6 @@
 /** What else can be said of an item, where it matters. */
 import { useId } from 'react';
+import { fastenerType } from '../../src/fasteners/index.ts';
 import type { ItemOf, KitItem } from '../../src/kit/model.ts';
 import { MAX_COUNT } from '../../src/kit/schema.ts';
 import { HAVE, WRONG_KIT } from '../../src/words/screen-kit.ts';
@@ -150,7 +151,7 @@ function Wheels({ item }: { item: ItemOf<'lock'> }) {
 }
 
 function LockDetails({ item }: { item: ItemOf<'lock'> }) {
-  const hasWheels = ['number', 'word', 'picture'].includes(item.type);
+  const { hasWheels } = fastenerType(item.type);
   const isDevice = item.type === 'typed';
   return (
     <>

@@ -78,6 +78,8 @@ export const dial = {
   opensWith: 'code',
   directions: false,
   apart: true,
+  hasWheels: false,
+  usualLength: 3,
   minutes: USUAL_MINUTES,
   trySeconds: 15,
   asks: ['seeing', 'fineHands'],

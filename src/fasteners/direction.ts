@@ -63,6 +63,8 @@ export const direction = {
   opensWith: 'code',
   directions: true,
   apart: false,
+  hasWheels: false,
+  usualLength: 4,
   minutes: { low: 0.5, likely: 1.5, high: 4 },
   trySeconds: 8,
   asks: ['fineHands'],

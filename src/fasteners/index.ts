@@ -60,6 +60,8 @@ export function fastenerType(type: string = ''): FastenerType {
     opensWith: 'links',
     directions: false,
     apart: false,
+    hasWheels: false,
+    usualLength: undefined,
     minutes: USUAL_MINUTES,
     trySeconds: 10,
     asks: [],

@@ -7,6 +7,8 @@ export const key = {
   opensWith: 'key',
   directions: false,
   apart: false,
+  hasWheels: false,
+  usualLength: undefined,
   minutes: USUAL_MINUTES,
   trySeconds: 10,
   asks: ['fineHands'],

@@ -7,6 +7,8 @@ export const latch = {
   opensWith: 'nothing',
   directions: false,
   apart: false,
+  hasWheels: false,
+  usualLength: undefined,
   minutes: USUAL_MINUTES,
   trySeconds: 2,
   asks: ['fineHands'],

@@ -15,6 +15,8 @@ export const number = {
   opensWith: 'code',
   directions: false,
   apart: false,
+  hasWheels: true,
+  usualLength: 3,
   minutes: USUAL_MINUTES,
   trySeconds: 5,
   asks: ['seeing', 'fineHands'],

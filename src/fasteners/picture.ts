@@ -27,6 +27,8 @@ export const picture = {
   opensWith: 'code',
   directions: false,
   apart: true,
+  hasWheels: true,
+  usualLength: undefined,
   minutes: USUAL_MINUTES,
   trySeconds: 5,
   asks: ['seeing', 'colour', 'fineHands'],

@@ -105,6 +105,10 @@ export interface FastenerType extends CodeRules {
   readonly directions: boolean;
   /** Its symbols are names or numbers, with a space between them. */
   readonly apart: boolean;
+  /** It has a wheel for each symbol, and says what is on them. */
+  readonly hasWheels: boolean;
+  /** Of a code that is drawn for a lock that fixes no length; undefined where none is drawn so. Common practice, no published source. */
+  readonly usualLength: number | undefined;
   /** Common practice, no published source. */
   readonly minutes: Estimate;
   /** What one try takes, in seconds; the lock's own `hardware.trySeconds` wins. Common practice, no published source. */

@@ -28,6 +28,8 @@ export const typed = {
   opensWith: 'code',
   directions: false,
   apart: false,
+  hasWheels: false,
+  usualLength: 5,
   minutes: USUAL_MINUTES,
   trySeconds: 6,
   asks: ['reading', 'seeing', 'fineHands'],

@@ -16,6 +16,8 @@ export const word = {
   opensWith: 'code',
   directions: false,
   apart: false,
+  hasWheels: true,
+  usualLength: 4,
   minutes: USUAL_MINUTES,
   trySeconds: 6,
   asks: ['reading', 'seeing', 'fineHands'],

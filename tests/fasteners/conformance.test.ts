@@ -55,6 +55,13 @@ describe.each(TYPES)('a fastener of type $type', (type) => {
     expect(new Set(type.asks).size).toBe(type.asks.length);
   });
 
+  test('has wheels where these fix how long its code is, and draws a code of the usual length', () => {
+    const fixed = HARDWARES.filter((hardware) => hardware?.wheels).map((hardware) => type.length(hardware));
+    expect(fixed).toEqual(fixed.map(() => (type.hasWheels ? 3 : undefined)));
+    const { usualLength } = type;
+    if (usualLength !== undefined) expect(type.draw(pick, usualLength)).toHaveLength(usualLength);
+  });
+
   test('takes any text apart without a throw, into symbols that are normalised and never empty', () => {
     fc.assert(
       fc.property(text, (typed) => {

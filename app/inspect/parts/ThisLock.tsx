@@ -10,15 +10,12 @@ import { chooseField } from '../write.ts';
 import { alphabetOf, readMarks, readSeconds, setHardware } from './hardware.ts';
 import { Wheels } from './Wheels.tsx';
 
-const WITH_WHEELS = ['number', 'word', 'picture'];
-
 const usualMarks = fastenerType('dial').wheel(0)?.length;
 
 export function ThisLock({ node }: { node: NodeOf<'fastener'> }) {
   const { hardware, forFun = false } = node;
   const type = node.type ?? '';
-  const hasWheels = WITH_WHEELS.includes(type);
-  const { opensWith } = fastenerType(type);
+  const { opensWith, hasWheels } = fastenerType(type);
   const isTried = isKnownType(type) && opensWith !== 'nothing';
   const said = hardwareSaid({
     wheels: hasWheels ? hardware?.wheels?.length : undefined,

@@ -8,15 +8,6 @@ import { newCode } from '../../../src/findings/new-code.ts';
 import type { Proposal } from '../../../src/findings/proposal.ts';
 import type { NodeOf } from '../../../src/game/model.ts';
 
-/** Of a lock that says nothing of its length and has no code yet. Common practice, no source. */
-const USUAL_LENGTH: ReadonlyMap<string, number> = new Map([
-  ['number', 3],
-  ['dial', 3],
-  ['word', 4],
-  ['direction', 4],
-  ['typed', 5],
-]);
-
 /**
  * Sets the lock and all that gives its code. Undefined where a text would be wrong afterwards (clues and puzzles that the code is made
  * of have words on them, or its sources are at odds with it), and where the type can draw none.
@@ -33,7 +24,7 @@ export function drawnCode(
   const type = fastenerType(lock.type);
   const filled = entry.sources.flatMap(({ at }) => at ?? []);
   const length =
-    type.length(lock.hardware) ?? (Math.max(entry.symbols.length, ...filled) || USUAL_LENGTH.get(type.type));
+    type.length(lock.hardware) ?? (Math.max(entry.symbols.length, ...filled) || type.usualLength);
   const symbols = length === undefined ? [] : type.draw(pick, length, lock.hardware);
   return symbols.length === 0 ? undefined : newCode(context, entry, symbols);
 }
