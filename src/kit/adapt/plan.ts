@@ -251,10 +251,12 @@ function rereadLines(
           // What a teacher calls a place is there, whether the list has it or not.
           ...planned.flatMap(({ renaming }) => [...tellingWords(renaming.to)]),
         ]);
-  const look = (game: Game) =>
-    new Map(rereadsOf({ game, planned, renamer: toRename, room, except: own }).map((one) => [one.of, one]));
-  const before = look(original.game);
-  const now = look(current.game);
+  const look = (game: Game, made: readonly Renaming[]) => {
+    const rereads = rereadsOf({ game, planned, renamer: toRename, room, made, except: own });
+    return new Map(rereads.map((one) => [one.of, one]));
+  };
+  const before = look(original.game, []);
+  const now = look(current.game, toRename.made);
   const lines: RereadLine[] = [];
   for (const node of current.game.nodes.values()) {
     const one = now.get(node.id) ?? before.get(node.id);
@@ -305,15 +307,25 @@ function shortLines({ original, current, kit, choices, fitting }: PlanInput): Sh
     }));
 }
 
+/** Places, boxes and tools that came with the name of one of these: theirs does not change with it. */
+function namesakesOf({ original: { game } }: PlanInput, ids: ReadonlySet<NodeId>): readonly NodeId[] {
+  const nameOf = ({ name }: GameNode) => normalisedName(name);
+  const names = new Set([...game.nodes.values()].filter(({ id }) => ids.has(id)).map(nameOf));
+  const found = used(game, ['place', 'container', 'tool']).filter((node) => names.has(nameOf(node)));
+  return found.map(({ id }) => id);
+}
+
 /** Cost: two fittings; an assignment of places; the texts once for each new name. */
 export function planOf(input: PlanInput): Plan {
   const places = placeLines(input);
   const things = thingLines(input);
-  const own = new Set([
+  const lined = new Set([
     ...places.lines.map(({ place }) => place),
     ...places.here,
     ...things.lines.map(({ thing }) => thing),
+    ...things.here,
   ]);
+  const own = new Set([...lined, ...namesakesOf(input, lined)]);
   const toRename = renamer(input.original.game, input.current.game, own);
   const placesOwn = new Set(places.lines.map(({ place }) => place));
   const rereads = rereadLines(input, plannedOf(places.lines, things.lines), toRename, placesOwn);

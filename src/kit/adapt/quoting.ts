@@ -51,18 +51,37 @@ function isName(found: string, { from }: Swap): boolean {
 /**
  * All swaps at once, the longest name first, so that what one puts in is not taken out by another: two names can change places.
  * @param loosely single words in their common meaning too
+ * @param stay names that stay as they are, so that no part of one is taken for another: 'Shelf end' for 'Shelf'
  */
-export function swapped(text: string, swaps: readonly Swap[], loosely = false): string {
-  const usable = swaps
-    .filter(({ from, to }) => pattern(from) !== undefined && to.trim() !== '' && from.trim() !== to.trim())
-    .sort((a, b) => b.from.length - a.from.length);
+export function swapped(
+  text: string,
+  swaps: readonly Swap[],
+  loosely = false,
+  stay: readonly string[] = [],
+): string {
+  const usable = swaps.filter(
+    ({ from, to }) => pattern(from) !== undefined && to.trim() !== '' && from.trim() !== to.trim(),
+  );
   if (usable.length === 0) return text;
+  const stays = stay.filter((name) => pattern(name) !== undefined).map((from) => ({ from, to: undefined }));
+  // Of the same name, the one that stays goes first.
+  const all = [...stays, ...usable].sort((a, b) => b.from.trim().length - a.from.trim().length);
   const [before, after] = NOT_WITHIN_A_WORD;
-  const any = usable.map(({ from }) => `(${pattern(from)})`).join('|');
+  const any = all.map(({ from }) => `(${pattern(from)})`).join('|');
   return text.replace(new RegExp(`${before}(?:${any})${after}`, 'giu'), (found, ...groups: unknown[]) => {
-    const swap = usable.find((_, i) => groups[i] !== undefined);
-    return swap && (loosely || isName(found, swap)) ? inCaseOf(found, swap) : found;
+    const one = all.find((_, i) => groups[i] !== undefined);
+    if (one?.to === undefined) return found;
+    return loosely || isName(found, one) ? inCaseOf(found, one) : found;
   });
+}
+
+/** The text without these names, a sign in the place of each. */
+export function without(text: string, names: readonly string[]): string {
+  return swapped(
+    text,
+    names.map((from) => ({ from, to: '·' })),
+    true,
+  );
 }
 
 /** Whether the name is quoted there. */

@@ -8,9 +8,10 @@
 import type { Edit } from '../../game/edits/edit.ts';
 import type { Game, NodeId } from '../../game/model.ts';
 import { workedOutFrom } from './answers-from.ts';
-import { quotes, type Swap, swapped } from './quoting.ts';
+import { type Swap, swapped } from './quoting.ts';
 import { type Dependence, dependence } from './readings.ts';
 import { allSpots, type Spot, setText, textAt } from './texts.ts';
+import { normalisedName } from './wording.ts';
 
 /** From the name in the original to another. */
 export interface Renaming extends Swap {
@@ -35,6 +36,13 @@ export interface RenameEffect {
   readonly withheld: readonly Withheld[];
 }
 
+export interface Staying {
+  /** Of one thing that keeps its name. */
+  readonly others: readonly string[];
+  /** Of two or more things, so that nobody can tell which of them a text speaks of. */
+  readonly shared: readonly string[];
+}
+
 export interface Renamer {
   /** What the renaming changes beside the name itself. */
   readonly rename: (id: NodeId, to: string) => RenameEffect;
@@ -44,6 +52,8 @@ export interface Renamer {
   readonly withheldBy: (renaming: Renaming) => readonly Withheld[];
   /** The text of the original with all renamings that have been made. */
   readonly expected: (spot: Spot) => string;
+  /** Names that these renamings leave as they are, since they are those of other things. */
+  readonly staying: (renamings: readonly Renaming[]) => Staying;
   /** Made by now, by whatever way. */
   readonly made: readonly Renaming[];
 }
@@ -57,38 +67,73 @@ export function renamer(original: Game, current: Game, own: ReadonlySet<NodeId>)
     if (from !== undefined && to !== undefined && from !== to) made.push({ id, from, to });
   }
   const spots = allSpots(current).filter(({ of, field }) => field !== 'name' || !own.has(of));
-  const whyWithheld = (spot: Spot, swap: Swap): Dependence | undefined => {
+  const namesOf = (game: Game, ids: Iterable<NodeId>) =>
+    Array.from(ids, (id) => game.nodes.get(id)?.name ?? '').filter((name) => name.trim() !== '');
+  const names = namesOf(original, own);
+  const times = new Map<string, number>();
+  for (const name of names) {
+    const plain = normalisedName(name);
+    times.set(plain, (times.get(plain) ?? 0) + 1);
+  }
+  const isShared = (name: string) => (times.get(normalisedName(name)) ?? 0) > 1;
+  const shared = names.filter(isShared);
+  const staying = (renamings: readonly Renaming[]): Staying => {
+    const going = new Set(renamings.map(({ id }) => id));
+    const others = [...own].filter((id) => !going.has(id));
+    return { shared, others: namesOf(original, others).filter((name) => !isShared(name)) };
+  };
+  const put = (text: string, renamings: readonly Renaming[]): string => {
+    const { others, shared: both } = staying(renamings);
+    return swapped(text, renamings, false, [...both, ...others]);
+  };
+  const whyWithheld = (spot: Spot, swap: Renaming): Dependence | undefined => {
     if (spot.of === null || (spot.field !== 'text' && spot.field !== 'otherWay')) return undefined;
     const { answers, tasks } = workedOutFrom(original, spot.of);
     const text = textAt(original, spot);
-    return dependence(text, swapped(text, [swap]), answers, tasks);
+    return dependence(text, put(text, [swap]), answers, tasks);
   };
-  const applies = (spot: Spot, swap: Swap) =>
-    quotes(textAt(original, spot), swap.from) && whyWithheld(spot, swap) === undefined;
+  const isQuoted = (spot: Spot, swap: Renaming) => {
+    const text = textAt(original, spot);
+    return put(text, [swap]) !== text;
+  };
+  const applies = (spot: Spot, swap: Renaming) =>
+    isQuoted(spot, swap) && whyWithheld(spot, swap) === undefined;
   const withAll = (spot: Spot, renamings: readonly Renaming[]) =>
     swapped(
       textAt(original, spot),
       renamings.filter((one) => applies(spot, one)),
+      false,
+      [...shared, ...staying(renamings).others],
     );
   const expected = (spot: Spot) => withAll(spot, made);
 
   const withheldBy = (renaming: Renaming): Withheld[] =>
     spots.flatMap((spot) => {
       const before = textAt(original, spot);
-      const why = quotes(before, renaming.from) ? whyWithheld(spot, renaming) : undefined;
-      return why ? [{ spot, before, after: swapped(before, [renaming]), why }] : [];
+      const why = isQuoted(spot, renaming) ? whyWithheld(spot, renaming) : undefined;
+      return why ? [{ spot, before, after: put(before, [renaming]), why }] : [];
     });
 
-  const rewordings = (id: NodeId, to: readonly Renaming[], back: Swap, loosely = false): Rewording[] =>
-    spots.flatMap((spot) => {
+  const rewordings = (id: NodeId, to: readonly Renaming[], back: Swap, loosely = false): Rewording[] => {
+    const stay = [
+      ...shared,
+      ...namesOf(
+        current,
+        [...own].filter((one) => one !== id),
+      ),
+    ];
+    return spots.flatMap((spot) => {
       const before = textAt(current, spot);
       const from = original.nodes.get(id)?.name ?? back.from;
       const isUntouched = before === expected(spot);
       // By hand a name may have been changed here and not there.
-      const after = isUntouched ? withAll(spot, to) : swapped(before, [back, { from, to: back.to }], loosely);
-      if (after === before || whyWithheld(spot, { from, to: back.to })) return [];
+      const after = isUntouched
+        ? withAll(spot, to)
+        : swapped(before, [back, { from, to: back.to }], loosely, stay);
+      if (after === before || whyWithheld(spot, { id, from, to: back.to })) return [];
       return [{ spot, before, after }];
     });
+  };
   const editsOf = (id: NodeId, name: string, reworded: readonly Rewording[]): Edit[] => [
     { type: 'rename', id, name },
     ...reworded.map(({ spot, after }) => setText(spot, after)),
@@ -98,6 +143,7 @@ export function renamer(original: Game, current: Game, own: ReadonlySet<NodeId>)
   return {
     made,
     expected,
+    staying,
     withheldBy,
     rename(id, typed) {
       const to = typed.trim();

@@ -7,9 +7,9 @@ import { isLeftOut } from '../../engine/left-out.ts';
 import { codeOf, normaliseCode, symbolsOf } from '../../game/codes.ts';
 import type { Game, NodeId } from '../../game/model.ts';
 import { recolouredText } from './colours.ts';
-import { quotes, swapped } from './quoting.ts';
+import { quotes, swapped, without } from './quoting.ts';
 import type { Way } from './readings.ts';
-import type { Renamer, Renaming } from './renaming.ts';
+import type { Renamer, Renaming, Staying } from './renaming.ts';
 import { missingFixtures } from './room-words.ts';
 import { type Spot, spotKey, spotsOf, textAt } from './texts.ts';
 import { headWords, normalisedName, tellingWords, wordsOf } from './wording.ts';
@@ -76,6 +76,7 @@ function look(
   isDue: (renaming: Renaming) => boolean,
   withheld: (spot: Spot) => readonly RereadReason[],
   room: ReadonlySet<string> | undefined,
+  { others, shared }: Staying,
 ): Found | undefined {
   const text = textAt(game, spot);
   if (text.trim() === '') return undefined;
@@ -86,9 +87,11 @@ function look(
     .filter(({ from }) => !taken.has(normalisedName(from)));
   const stays = withheld(spot);
   // What is quoted by its full name is changed with the name, unless an answer hangs on it.
-  const rest = swapped(text, swaps);
-  const left = wordsOf(rest);
-  const quoted = swaps.filter((one) => isDue(one) && quotes(text, one.from));
+  const staying = [...shared, ...others];
+  const rest = swapped(text, swaps, false, staying);
+  const left = wordsOf(without(rest, others));
+  const bare = without(text, others);
+  const quoted = swaps.filter((one) => isDue(one) && quotes(bare, one.from));
   const words = swaps.flatMap(({ from, to }) => {
     const now = tellingWords(to);
     return [...headWords(from)].filter(
@@ -107,7 +110,7 @@ function look(
   if (reasons.length === 0) return undefined;
   const suggestion = planned.reduce(
     (after, { colour }) => (colour ? recolouredText(after, colour.from, colour.to) : after),
-    swapped(text, swaps, true),
+    swapped(text, swaps, true, staying),
   );
   // What the renaming itself will do is no suggestion of its own.
   const isOwn = suggestion !== text && (stays.length > 0 || quoted.length > 0 || suggestion !== rest);
@@ -120,12 +123,14 @@ export interface RereadInput {
   readonly renamer: Renamer;
   /** Names of the room in plain words. */
   readonly room: ReadonlySet<string> | undefined;
+  /** Renamings that have been made, so that their old names are not to stand in this game any more. */
+  readonly made: readonly Renaming[];
   /** Things whose own texts are read with their line. */
   readonly except: ReadonlySet<NodeId>;
 }
 
 /** In the order of the map of nodes. What is left out is not looked at. */
-export function rereadsOf({ game, planned, renamer, room, except }: RereadInput): readonly Reread[] {
+export function rereadsOf({ game, planned, renamer, room, made, except }: RereadInput): readonly Reread[] {
   const withheld = new Map<string, RereadReason[]>();
   for (const { renaming } of planned) {
     for (const { spot, before, why } of renamer.withheldBy(renaming)) {
@@ -136,7 +141,8 @@ export function rereadsOf({ game, planned, renamer, room, except }: RereadInput)
       withheld.set(spotKey(spot), [...(withheld.get(spotKey(spot)) ?? []), reason]);
     }
   }
-  const isMade = new Set(renamer.made.map(({ id }) => id));
+  const isMade = new Set(made.map(({ id }) => id));
+  const staying = renamer.staying(planned.map(({ renaming }) => renaming));
   const rereads: Reread[] = [];
   for (const node of game.nodes.values()) {
     if (except.has(node.id) || isLeftOut(game, node.id)) continue;
@@ -151,6 +157,7 @@ export function rereadsOf({ game, planned, renamer, room, except }: RereadInput)
             ({ id }) => isMade.has(id),
             (at) => withheld.get(spotKey(at)) ?? [],
             room,
+            staying,
           ) ?? [],
       );
     const reasons = [...found.flatMap((one) => one.reasons), ...answerReasons(game, node.id, planned)];

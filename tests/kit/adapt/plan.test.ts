@@ -114,6 +114,47 @@ describe('a colleague’s game in my room', () => {
     expect(edited(back, plan(story, room, back).renamer.takeBack('b'))).toEqual(story);
   });
 
+  test('the longer name of a place that keeps its name is no quotation of the shorter', () => {
+    const story = gameOf([
+      { id: 'shelf', kind: 'place', name: 'Shelf' },
+      { id: 'end', kind: 'place', name: 'Shelf end' },
+      { id: 'both', kind: 'clue', text: 'Go from the Shelf to the Shelf end' },
+      { id: 'one', kind: 'clue', text: 'At the Shelf end' },
+    ]);
+    const now = plan(story, kitOf(roomOf('Globe', 'Shelf end')));
+    const game = edited(story, now.renamer.rename('shelf', 'Globe').edits);
+    expect(game.nodes.get('both')?.text).toBe('Go from the Globe to the Shelf end');
+    expect(game.nodes.get('one')?.text).toBe('At the Shelf end');
+    const after = plan(story, kitOf(roomOf('Globe', 'Shelf end')), game);
+    expect(lineOf(after, 'reread')).toBeUndefined();
+    expect(edited(game, after.renamer.takeBack('shelf'))).toEqual(story);
+    const byHand = edited(game, [setText({ of: 'both', field: 'text' }, 'The Globe, the Shelf end, go')]);
+    const back = plan(story, kitOf(roomOf('Globe', 'Shelf end')), byHand).renamer.takeBack('shelf');
+    expect(edited(byHand, back).nodes.get('both')?.text).toBe('The Shelf, the Shelf end, go');
+  });
+
+  test('a name that two things share is left in the texts, which are to be read again', () => {
+    const story = gameOf([
+      { id: 'a', kind: 'place', name: 'Window sill' },
+      { id: 'b', kind: 'place', name: 'Window sill' },
+      { id: 'c', kind: 'clue', text: 'Look on the window sill.' },
+    ]);
+    const room = kitOf(roomOf('Piano', 'Coat pegs'));
+    const first = plan(story, room).renamer.rename('a', 'Piano');
+    expect(first.reworded).toEqual([]);
+    const one = edited(story, first.edits);
+    expect(one.nodes.get('b')?.name).toBe('Window sill');
+    const now = plan(story, room, one);
+    expect(lineOf(now, 'reread', 'c')).toMatchObject({
+      state: 'open',
+      reasons: [{ reason: 'names' }],
+      passages: [{ suggestion: undefined }],
+    });
+    const both = edited(one, now.renamer.rename('b', 'Coat pegs').edits);
+    expect(both.nodes.get('c')).toBe(story.nodes.get('c'));
+    expect(lineOf(plan(story, room, both), 'reread', 'c')?.state).toBe('open');
+  });
+
   test('what was written by hand meanwhile stays', () => {
     const rewritten = edited(STORY, [
       setText({ of: 'slip', field: 'text' }, 'Hurry to the window sill, it is late.'),

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { quotes, swapped } from '../../../src/kit/adapt/quoting.ts';
+import { quotes, swapped, without } from '../../../src/kit/adapt/quoting.ts';
 
 const one = (from: string, to: string) => [{ from, to }];
 
@@ -43,6 +43,15 @@ describe('a name quoted in a text', () => {
   test('the longer of two names is found first', () => {
     const swaps = [...one('Red box', 'Blue box'), ...one('Red box lock', 'Side lock')];
     expect(swapped('the red box lock of the red box', swaps)).toBe('the side lock of the blue box');
+  });
+
+  test('a name that stays is not taken apart', () => {
+    const swaps = one('Sill', 'Globe');
+    const stay = ['Sill cushion', 'Window Sill'];
+    const text = 'Look in the Sill cushion, the Window Sill and the Sill';
+    expect(swapped(text, swaps, false, stay)).toBe('Look in the Sill cushion, the Window Sill and the Globe');
+    expect(swapped('On the Sill', swaps, false, ['Sill'])).toBe('On the Sill');
+    expect(without('Sill cushion, Sill', ['Sill cushion'])).toBe('·, Sill');
   });
 
   test('signs in a name are signs and no pattern', () => {
