@@ -132,6 +132,32 @@ describe('the other ways', () => {
     expect(taking(game, remedy).nodes.get('b0')).toMatchObject({ shared: 1 });
   });
 
+  it('sharing comes before another code only where it costs little, and before the teacher at any rate', () => {
+    const placesIn = (teams: number, work: number) => {
+      const game = boxesGame([{ type: 'number', code: '472' }], teams);
+      const lock = game.nodes.get('f0');
+      const nodes = new Map(game.nodes);
+      if (lock) nodes.set('f0', { ...lock, minutes: { low: work, likely: work, high: work } });
+      const kit = kitOf(lockItem('n', 'number', 1), lockItem('d', 'direction', teams));
+      const list = remedies({ ...game, nodes }, kit);
+      const place = (code: RemedyCode) => list.findIndex((one) => one.code === code);
+      return {
+        minutes: of(list, 'share')?.values.minutes ?? 0,
+        share: place('share'),
+        code: place('otherCode'),
+        teacher: place('standIn'),
+      };
+    };
+    const cheap = placesIn(2, 0.5);
+    expect(cheap.minutes).toBeLessThan(2);
+    expect(cheap.share).toBeLessThan(cheap.code);
+    const dear = placesIn(6, 8);
+    expect(dear.minutes).toBeGreaterThan(2);
+    expect(dear.code).toBeGreaterThanOrEqual(0);
+    expect(dear.share).toBeGreaterThan(dear.code);
+    expect(dear.share).toBeLessThan(dear.teacher);
+  });
+
   it('a stand-in needs no lock and no box, and what leads to it is needed as before', () => {
     const game = boxesGame([{ type: 'number', code: '472' }], 4);
     const kit = kitOf({ id: 'b', label: '', count: 0, what: 'box' });
