@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Line } from '../../src/kit/adapt/plan.ts';
-import { difference, progressSentence } from '../../src/words/adapt.ts';
+import { difference, progressSentence, reasonSentence } from '../../src/words/adapt.ts';
+import { plain } from '../../src/words/sentence.ts';
+import { gameOf } from '../game-of.ts';
 
 describe('the words of an adaptation', () => {
   test('a difference is shown with a little of what stands around it', () => {
@@ -77,6 +79,21 @@ describe('the words of an adaptation', () => {
     );
     expect(progressSentence({ lines: [short('done')] }, true, ALL)).toBe(
       'The one line is done. It can be won.',
+    );
+  });
+
+  test('an answer that stands for a place is told with the name that it has now', () => {
+    const game = (name: string) =>
+      gameOf([
+        { id: 'globe', kind: 'place', name },
+        { id: 'walk', kind: 'puzzle', name: 'The walk', answer: 'GLOBE' },
+      ]);
+    const reason = { reason: 'answer', thing: 'globe', answer: 'GLOBE' } as const;
+    const said = (now: string) => plain(reasonSentence(game('Globe'), game(now), 'walk', reason));
+    const ends = ' Under another name, whoever solves it would look for what is not there.';
+    expect(said('Globe')).toBe(`The puzzle The walk gives GLOBE, which stands for Globe.${ends}`);
+    expect(said('Piano')).toBe(
+      `The puzzle The walk gives GLOBE, which stands for Globe, called Piano now.${ends}`,
     );
   });
 });
