@@ -22,6 +22,7 @@ import { RereadLine } from './RereadLine.tsx';
 import { ShortLines } from './ShortLines.tsx';
 import { SpareLine } from './SpareLine.tsx';
 import { useSpares } from './spares.ts';
+import '../shell/full-page.css';
 import './adapt.css';
 
 function onKeys(event: React.KeyboardEvent): void {
@@ -73,13 +74,13 @@ export default function AdaptPage() {
   return (
     <dialog
       ref={dialog}
-      className="adapt"
+      className="full-page adapt"
       aria-labelledby={id}
       onCancel={(event) => event.target === event.currentTarget && closeAdapt()}
       onKeyDown={onKeys}
     >
       <div className="adapt-sheet">
-        <header className="adapt-head">
+        <header className="full-page-head adapt-head">
           <h2 id={id}>{ADAPT.title(titleOf(title))}</h2>
           <UndoButtons />
           <button type="button" className="button" onClick={closeAdapt}>

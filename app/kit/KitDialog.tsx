@@ -14,6 +14,7 @@ import { closeKit, KIT_PAGES, type KitPage, useKitShown } from './open.ts';
 import { Room } from './Room.tsx';
 import { StoredState } from './StoredState.tsx';
 import { Tabs } from './Tabs.tsx';
+import '../shell/full-page.css';
 import './kit.css';
 
 const PAGES: Readonly<Record<KitPage, React.ComponentType>> = { game: ForGame, have: Have, room: Room };
@@ -87,13 +88,13 @@ export default function KitDialog() {
   return (
     <dialog
       ref={dialog}
-      className="kit"
+      className="full-page"
       aria-labelledby={id}
       onCancel={(event) => event.target === event.currentTarget && closeKit()}
       onBlur={() => useKit.getState().settle()}
     >
       <FileTarget>
-        <header className="kit-head">
+        <header className="full-page-head">
           <h2 id={id}>{KIT.title}</h2>
           <Tabs
             pages={KIT_PAGES}

@@ -16,6 +16,7 @@ import { Page } from './Page.tsx';
 import { copiesOf, printPages } from './printed.ts';
 import { usePages } from './usePages.ts';
 import { WaitingPage } from './WaitingPage.tsx';
+import '../shell/full-page.css';
 import './print-preview.css';
 import './printed.css';
 import './sheet-text.css';
@@ -109,7 +110,7 @@ export default function PrintPreview() {
   return (
     <dialog
       ref={dialog}
-      className="print-preview"
+      className="full-page print-preview"
       aria-labelledby={id}
       onCancel={closePrint}
       onKeyDown={(event) => {
@@ -118,7 +119,7 @@ export default function PrintPreview() {
         print();
       }}
     >
-      <header className="print-head">
+      <header className="full-page-head print-head">
         <h2 id={id}>{PRINT.title}</h2>
         <p
           className={isWaiting && !saving && !wanted ? 'print-status print-status-heard' : 'print-status'}
