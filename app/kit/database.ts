@@ -1,5 +1,6 @@
 /** Where my kit lasts: an IndexedDB database of its own beside that of the games. Where the browser refuses, as long as the page. */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { DBSchema, IDBPDatabase } from 'idb';
+import { type Connection, commit, connect } from '../keep/connection.ts';
 
 /** Of unknown shape: what a browser kept may be damaged, or written by a newer version of this page. */
 export interface Stored {
@@ -29,20 +30,6 @@ const NAME = 'latchmap-kit';
 const VERSION = 1;
 const STORE = 'kept';
 
-function connect(lost: () => void): Promise<IDBPDatabase<Schema>> {
-  return openDB<Schema>(NAME, VERSION, {
-    upgrade(database) {
-      database.createObjectStore(STORE);
-    },
-    /** A newer version of this page wants to change the store: it must not wait for this window. */
-    blocking(_current, _blocked, event) {
-      if (event.target instanceof IDBDatabase) event.target.close();
-      lost();
-    },
-    terminated: lost,
-  });
-}
-
 export function passingCupboard(): Cupboard {
   let kept: Stored = { kit: undefined, pins: undefined };
   return {
@@ -56,30 +43,25 @@ export function passingCupboard(): Cupboard {
 }
 
 export async function openCupboard(): Promise<Cupboard> {
-  let database: IDBPDatabase<Schema> | undefined;
-  const lost = () => {
-    database = undefined;
-  };
+  let connection: Connection<Schema>;
   try {
-    database = await connect(lost);
-    await database.count(STORE);
+    connection = await connect<Schema>(
+      NAME,
+      VERSION,
+      (database) => database.createObjectStore(STORE),
+      (database) => database.count(STORE),
+    );
   } catch {
     return passingCupboard();
   }
-  const connected = async () => {
-    database ??= await connect(lost);
-    return database;
-  };
+  const { now, connected } = connection;
 
-  const put = async (open: IDBPDatabase<Schema>, values: readonly (readonly [Name, unknown])[]) => {
+  const put = (open: IDBPDatabase<Schema>, values: readonly (readonly [Name, unknown])[]) => {
     const change = open.transaction(STORE, 'readwrite');
-    const written = values.map(([name, value]) => change.store.put(value, name));
-    /** Without it, what is written while the page closes would wait for an answer that nobody hears. */
-    change.commit();
-    const ends = await Promise.allSettled([...written, change.done]);
-    const failed = ends.find((end) => end.status === 'rejected');
-    // Requests only say that the whole was given up; the whole says why, such as that there is no room.
-    if (failed) throw change.error ?? failed.reason;
+    return commit(
+      change,
+      values.map(([name, value]) => change.store.put(value, name)),
+    );
   };
 
   return {
@@ -91,7 +73,8 @@ export async function openCupboard(): Promise<Cupboard> {
     },
     write({ kit, pins }) {
       const values = [['kit', kit] as const, ['pins', pins] as const];
-      return database ? put(database, values) : connected().then((open) => put(open, values));
+      const open = now();
+      return open ? put(open, values) : connected().then((again) => put(again, values));
     },
     async putBy(damaged) {
       await put(await connected(), [['damaged', damaged]]);
