@@ -1,8 +1,7 @@
 /** A new code for a lock: drawn, or a word that its wheels can show, and set everywhere where it is plain what that means. */
 import type { FastenerCode } from '../engine/codes.ts';
-import { drawKey } from '../engine/simulation/draw-key.ts';
-import { philox } from '../engine/simulation/philox.ts';
-import { fastenerType, type PickOne } from '../fasteners/index.ts';
+import { picksFor } from '../engine/simulation/picks.ts';
+import { fastenerType } from '../fasteners/index.ts';
 import { normaliseCode } from '../game/codes.ts';
 import type { Edit } from '../game/edits/edit.ts';
 import type { NodeId } from '../game/model.ts';
@@ -39,19 +38,6 @@ export function newCode(
     code: 'newCode',
     values: { fastener, code: type.write(symbols), sources: [...changed] },
     edits,
-  };
-}
-
-/** Uniform picks that depend on the text alone: the same game is always offered the same. */
-export function picksFor(text: string): PickOne {
-  const [key0, key1] = drawKey(text);
-  const words = new Uint32Array(4);
-  let drawn = 0;
-  return (count) => {
-    if (drawn % 4 === 0) philox(drawn, 0, 0, 0, key0, key1, words);
-    const word = words[drawn % 4] ?? 0;
-    drawn += 1;
-    return Math.floor((word / 2 ** 32) * count);
   };
 }
 

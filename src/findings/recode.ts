@@ -4,13 +4,14 @@
  */
 import type { CodeSource, FastenerCode } from '../engine/codes.ts';
 import type { GuessStage } from '../engine/guess/guess.ts';
+import { picksFor } from '../engine/simulation/picks.ts';
 import { FASTENER_TYPES, type FastenerType, fastenerType, trySecondsOf } from '../fasteners/index.ts';
 import { gradeOf } from '../fasteners/word-list/index.ts';
 import type { Edit } from '../game/edits/edit.ts';
 import type { NodeId, NodeOf } from '../game/model.ts';
 import type { Context } from './context.ts';
 import type { Fresh } from './finding.ts';
-import { drawnCodes, newCode, picksFor } from './new-code.ts';
+import { drawnCodes, newCode } from './new-code.ts';
 import type { Proposal } from './proposal.ts';
 
 /** A lock with more codes has so many times as many; less is not worth another lock. */

@@ -4,6 +4,7 @@
  * right codes holds: the puzzle alone leads to the lock, and gives the whole code. A lock that takes a key gets, for a key that opens nothing else, a tag with a code where the key was.
  */
 import { parentInUse } from '../../engine/left-out.ts';
+import { picksFor } from '../../engine/simulation/picks.ts';
 import { fastenerType, type Hardware } from '../../fasteners/index.ts';
 import type { Fresh } from '../../findings/finding.ts';
 import { codeOf } from '../../game/codes.ts';
@@ -15,7 +16,7 @@ import type { ItemOf } from '../model.ts';
 import type { LockNeed } from '../needs.ts';
 import type { RemedyWith } from './remedy.ts';
 import type { Spots } from './spots.ts';
-import { pickBy, translate } from './translation.ts';
+import { translate } from './translation.ts';
 
 /** What a translation takes. Common practice, no published source. */
 const TRANSLATING: Estimate = { low: 1, likely: 2, high: 4 };
@@ -211,7 +212,7 @@ function newCode(
   key: string,
 ): readonly string[] | undefined {
   const rules = fastenerType(item.type);
-  const pick = pickBy(key);
+  const pick = picksFor(key);
   for (let draw = 0; draw < DRAWS; draw++) {
     for (const length of [rules.length(hardware) ?? USUAL_LENGTH, 3]) {
       const code = rules.draw(pick, length, hardware);

@@ -4,8 +4,7 @@
  * used. Signs stand for different ones as far as there are enough. Drawn from what the second lock can show, by a stream
  * that depends on the key alone, until the code is neither weak nor one of those to keep away from. Own rule.
  */
-import { drawKey } from '../../engine/simulation/draw-key.ts';
-import { philox } from '../../engine/simulation/philox.ts';
+import { picksFor } from '../../engine/simulation/picks.ts';
 import { fastenerType, type Hardware, type PickOne } from '../../fasteners/index.ts';
 
 export interface Translation {
@@ -25,17 +24,6 @@ export interface Side {
 const DRAWS = 60;
 /** A legend of more lines is read by nobody. */
 const MOST_SIGNS = 60;
-
-/** Uniform whole numbers, the same for the same key on every machine. */
-export function pickBy(key: string): PickOne {
-  const [a, b] = drawKey(key);
-  const words = new Uint32Array(4);
-  let drawn = 0;
-  return (count) => {
-    philox(drawn++, 0, 0, 0, a, b, words);
-    return Math.floor(((words[0] ?? 0) / 2 ** 32) * count);
-  };
-}
 
 const DIGITS = [...'0123456789'];
 const LETTERS = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'];
@@ -79,7 +67,7 @@ export function translate(
   const each = Math.ceil(length / code.length);
   const wheels = Array.from({ length }, (_, position) => rules.wheel(position, to.hardware) ?? []);
   if (wheels.some((wheel) => wheel.length === 0)) return undefined;
-  const pick = pickBy(key);
+  const pick = picksFor(key);
   for (let draw = 0; draw < DRAWS; draw++) {
     const stands = drawn(code, signs, wheels, each, pick);
     if (!stands) return undefined;
