@@ -7,6 +7,7 @@ import { startHelper } from '../parts/helper.ts';
 import { part } from '../parts/part.ts';
 import { currentAssessment } from '../store/assessment.ts';
 import { useGame } from '../store/game.ts';
+import { whenWordsCome } from '../word-list/word-list.ts';
 import { type FewestAnswer, type FewestQuestion, useKnown } from './fewest.ts';
 import script from './fewest.worker.ts?worker&url';
 
@@ -62,5 +63,6 @@ export function startFewest(): void {
   useGame.subscribe((state, before) => {
     if (state.game !== before.game) ask();
   });
+  whenWordsCome(ask);
   ask();
 }

@@ -19,6 +19,9 @@ export function useWordList(): WordList | undefined {
   return useSyncExternalStore(WORDS.whenThere, currentWordList);
 }
 
+/** Calls when it comes: what is true of the game is then worked out anew, though the game has not changed. */
+export const whenWordsCome = WORDS.whenThere;
+
 /** Fetches it as soon as the open game has a word lock; one that could not be had is asked for again after the next edit. Called once. */
 export function startWordList(): void {
   const consider = () => {
